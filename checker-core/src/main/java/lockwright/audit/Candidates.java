@@ -1,0 +1,317 @@
+package lockwright.audit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.function.Predicate;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.FlankTrap;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/**
+ * Entries that the end of a breach suggests, the likeliest first: under the lever of the signal,
+ * that the points it needs reversed release it, that it locks those it needs normal, that it locks
+ * them both ways. An entry that would bar another route of the arm is given conditions that tell
+ * the routes apart, or left out.
+ */
+final class Candidates {
+  private final Box box;
+  private final SortedMap<String, String> end;
+  private final Optional<Event> last;
+  private final List<Entry> first = new ArrayList<>();
+  private final List<Entry> then = new ArrayList<>();
+
+  Candidates(Box box, Played breach) {
+    this.box = box;
+    int steps = breach.steps().size();
+    this.end = steps == 0 ? breach.beginning() : breach.steps().get(steps - 1).after();
+    this.last = steps == 0 ? Optional.empty() : Optional.of(breach.steps().get(steps - 1).event());
+  }
+
+  List<Entry> of(Requirement requirement) {
+    if (requirement instanceof Requirement.PointsSet r) {
+      byNearness(r.routes()).forEach(this::position);
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      byNearness(r.routes()).forEach(route -> bolt(route, r.points()));
+    } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
+      boltAgrees(r.points());
+    } else if (requirement instanceof Requirement.RouteHeld r) {
+      last.ifPresent(event -> held(r.route(), event));
+    } else if (requirement instanceof Requirement.NoConflict r) {
+      noConflict(r);
+    } else if (requirement instanceof Requirement.DistantFollows r) {
+      distant(r);
+    } else if (requirement instanceof Requirement.ReleaseHome r) {
+      byNearness(r.routes()).forEach(route -> release(route, r.groundFrame()));
+    } else if (requirement instanceof Requirement.SectionSignalsApart r) {
+      signals(r.first(), r.second(), List.of());
+    }
+    List<Entry> all = new ArrayList<>(first);
+    all.addAll(then);
+    all.removeIf(c -> !sensible(c) || box.locking().stream().anyMatch(e -> stands(e, c)));
+    return all;
+  }
+
+  private static boolean stands(Entry e, Entry c) {
+    return e.kind() == c.kind()
+        && e.lever().equals(c.lever())
+        && e.others().equals(c.others())
+        && e.when().equals(c.when());
+  }
+
+  /** Not a lock on itself, nor a condition on a lever that it locks. */
+  private static boolean sensible(Entry c) {
+    return !c.others().contains(c.lever())
+        && c.when().stream()
+            .noneMatch(w -> w.lever().equals(c.lever()) || c.others().contains(w.lever()));
+  }
+
+  /** The routes, those first that lack the fewest points. */
+  private List<Route> byNearness(List<Route> routes) {
+    return routes.stream()
+        .sorted(
+            Comparator.comparingLong(
+                r -> r.points().stream().filter(p -> !lies(p.points(), p.lie())).count()))
+        .toList();
+  }
+
+  private boolean lies(String points, Lie lie) {
+    return (lie == Lie.NORMAL ? "N" : "R").equals(end.get(mover(points).key()));
+  }
+
+  private Quantity mover(String points) {
+    return box.frame()
+        .ofPoints(points)
+        .map(l -> Quantity.lever(l.id()))
+        .orElse(Quantity.points(points));
+  }
+
+  private void position(Route route) {
+    for (PointsOnRoute p : route.points()) {
+      if (!lies(p.points(), p.lie())) {
+        points(route, p.points(), p.lie());
+      }
+    }
+    for (FlankTrap t : route.flankTraps()) {
+      if (!lies(t.points(), t.lie())) {
+        points(route, t.points(), t.lie());
+      }
+    }
+  }
+
+  /** The signal of the route needs the points so. */
+  private void points(Route route, String points, Lie lie) {
+    GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(points);
+    if (groundFrame != null) {
+      release(route, groundFrame.id());
+      return;
+    }
+    Optional<Lever> lever = box.frame().ofPoints(points);
+    if (lever.isEmpty()) {
+      return;
+    }
+    String b = lever.get().id();
+    Entry.Kind kind = lie == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
+    unlessBarring(route, o -> needs(o, points, lie), b)
+        .ifPresent(when -> add(first, kind, route.signal(), List.of(b), when));
+    unlessBarring(route, o -> needs(o, points, lie) || needs(o, points, lie.other()), b)
+        .ifPresent(when -> add(then, Entry.Kind.LOCKS_BOTH_WAYS, route.signal(), List.of(b), when));
+  }
+
+  private static boolean needs(Route route, String points, Lie lie) {
+    return route.points().stream().anyMatch(p -> p.points().equals(points) && p.lie() == lie)
+        || route.flankTraps().contains(new FlankTrap(points, lie));
+  }
+
+  private void bolt(Route route, String points) {
+    box.frame()
+        .ofBolt(points)
+        .ifPresent(
+            bolt ->
+                unlessBarring(
+                        route,
+                        o -> o.points().stream().anyMatch(p -> p.points().equals(points)),
+                        bolt.id())
+                    .ifPresent(when -> bolt(route.signal(), bolt, when)));
+  }
+
+  /** The signal needs the bolt in. */
+  private void bolt(String signal, Lever bolt, List<Entry.Condition> when) {
+    boolean in = ((Work.OfBolt) bolt.work()).normallyIn();
+    Entry.Kind kind = in ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY;
+    add(first, kind, signal, List.of(bolt.id()), when);
+    add(then, Entry.Kind.LOCKS_BOTH_WAYS, signal, List.of(bolt.id()), when);
+  }
+
+  private void boltAgrees(String points) {
+    Optional<Lever> bolt = box.frame().ofBolt(points);
+    Optional<Lever> lever = box.frame().ofPoints(points);
+    if (bolt.isPresent() && lever.isPresent()) {
+      Entry.Kind kind =
+          ((Work.OfBolt) bolt.get().work()).normallyIn()
+              ? Entry.Kind.WHILE_NORMAL_LOCKS_BOTH_WAYS
+              : Entry.Kind.LOCKS_BOTH_WAYS;
+      first.add(entry(kind, bolt.get(), List.of(lever.get().id()), List.of()));
+    }
+  }
+
+  /** What moved last must be held while the route is signalled. */
+  private void held(Route route, Event event) {
+    if (event instanceof Event.PointsMove move) {
+      release(route, box.layout().pointsOfGroundFrames().get(move.points()).id());
+      return;
+    }
+    Work work = box.frame().lever(((Event.LeverMoves) event).lever()).work();
+    if (work instanceof Work.OfPoints moved) {
+      for (PointsOnRoute p : route.points()) {
+        if (moved.points().contains(p.points())) {
+          points(route, p.points(), p.lie());
+        }
+      }
+      for (FlankTrap t : route.flankTraps()) {
+        if (moved.points().contains(t.points())) {
+          points(route, t.points(), t.lie());
+        }
+      }
+    } else if (work instanceof Work.OfBolt moved) {
+      route.points().stream()
+          .map(PointsOnRoute::points)
+          .filter(moved.points()::contains)
+          .forEach(p -> bolt(route, p));
+    } else if (work instanceof Work.OfRelease moved) {
+      release(route, moved.groundFrame());
+    }
+  }
+
+  /** The signal of the route needs the release home. */
+  private void release(Route route, String groundFrame) {
+    List<String> its = box.layout().groundFrame(groundFrame).points();
+    String release = box.frame().ofRelease(groundFrame).id();
+    unlessBarring(route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release)
+        .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), List.of(release), when));
+  }
+
+  private void noConflict(Requirement.NoConflict r) {
+    if (r.always()) {
+      signals(r.first(), r.second(), List.of());
+      return;
+    }
+    for (Conflict c : r.conflicts()) {
+      if (c.first().points().stream().allMatch(p -> lies(p.points(), p.lie()))
+          && c.second().points().stream().allMatch(p -> lies(p.points(), p.lie()))) {
+        Optional<List<Entry.Condition>> when =
+            unlessBarring(c.first(), o -> conflict(r, o, c.second()), "");
+        Optional<List<Entry.Condition>> and =
+            unlessBarring(c.second(), o -> conflict(r, c.first(), o), "");
+        if (when.isPresent() && and.isPresent()) {
+          List<Entry.Condition> all = new ArrayList<>(when.get());
+          and.get().stream().filter(w -> !all.contains(w)).forEach(all::add);
+          signals(r.first(), r.second(), all);
+        }
+      }
+    }
+  }
+
+  private static boolean conflict(Requirement.NoConflict r, Route first, Route second) {
+    return r.conflicts().stream()
+        .anyMatch(c -> c.first().equals(first) && c.second().equals(second));
+  }
+
+  private void signals(String signal, String other, List<Entry.Condition> when) {
+    box.frame()
+        .ofSignal(other)
+        .ifPresent(b -> add(first, Entry.Kind.LOCKS, signal, List.of(b.id()), when));
+  }
+
+  private void distant(Requirement.DistantFollows r) {
+    String signal = r.path().distant();
+    for (List<String> post : r.path().posts()) {
+      List<String> levers =
+          post.stream().flatMap(s -> box.frame().ofSignal(s).stream()).map(Lever::id).toList();
+      if (!levers.isEmpty() && levers.stream().noneMatch(l -> "R".equals(end.get("lever " + l)))) {
+        add(first, Entry.Kind.RELEASED_BY, signal, levers, List.of());
+      }
+    }
+    for (PointsOnRoute p : r.path().facing()) {
+      if (!lies(p.points(), p.lie())) {
+        Entry.Kind kind = p.lie() == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
+        box.frame()
+            .ofPoints(p.points())
+            .ifPresent(b -> add(first, kind, signal, List.of(b.id()), List.of()));
+      }
+    }
+    for (String points : r.passenger()) {
+      box.frame().ofBolt(points).ifPresent(b -> bolt(signal, b, List.of()));
+    }
+  }
+
+  /**
+   * Conditions under which an entry for this route bars no other route of its arm: on points that
+   * the other needs the other way. None are needed where the entry suits all routes; empty where
+   * nothing tells a route apart.
+   */
+  private Optional<List<Entry.Condition>> unlessBarring(
+      Route route, Predicate<Route> suits, String notLever) {
+    List<Entry.Condition> when = new ArrayList<>();
+    for (Route other : box.routesOf(route.signal())) {
+      if (!suits.test(other)) {
+        Optional<Entry.Condition> apart = apart(route, other, notLever);
+        if (apart.isEmpty()) {
+          return Optional.empty();
+        }
+        if (!when.contains(apart.get())) {
+          when.add(apart.get());
+        }
+      }
+    }
+    return Optional.of(when);
+  }
+
+  private Optional<Entry.Condition> apart(Route route, Route other, String notLever) {
+    for (PointsOnRoute p : route.points()) {
+      Optional<Lever> lever = box.frame().ofPoints(p.points());
+      if (needs(other, p.points(), p.lie().other())
+          && lever.isPresent()
+          && !lever.get().id().equals(notLever)) {
+        Position position = p.lie() == Lie.NORMAL ? Position.N : Position.R;
+        return Optional.of(new Entry.Condition(lever.get().id(), position));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void add(
+      List<Entry> to,
+      Entry.Kind kind,
+      String signal,
+      List<String> others,
+      List<Entry.Condition> when) {
+    box.frame()
+        .ofSignal(signal)
+        .ifPresent(
+            a -> {
+              Entry entry = entry(kind, a, others, when);
+              if (!to.contains(entry)) {
+                to.add(entry);
+              }
+            });
+  }
+
+  private static Entry entry(
+      Entry.Kind kind, Lever a, List<String> others, List<Entry.Condition> when) {
+    return new Entry(kind, a.id(), others, when, false, "", a.at());
+  }
+}

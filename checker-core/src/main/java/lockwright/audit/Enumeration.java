@@ -1,0 +1,169 @@
+package lockwright.audit;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import lockwright.railway.words.Quantity;
+import lockwright.working.Condition;
+import lockwright.working.Movement;
+import lockwright.working.Need;
+import lockwright.working.State;
+
+/**
+ * Checks an invariant by trying all combinations of values of the quantities that it speaks of, and
+ * of those others that a movement or a target speaks of. Other quantities make no difference.
+ */
+final class Enumeration implements Checker {
+  /** More work than this (combinations times conditions tried) is left to the second solver. */
+  private static final long MOST_WORK = 1L << 24;
+
+  private static final long MOST_COMBINATIONS = 1L << 24;
+  private static final int MOST_BEGINNINGS = 1 << 18;
+
+  private final Invariant invariant;
+  private final List<Quantity> quantities;
+  private final BitSet own;
+  private final Combinations combinations;
+  private final BitSet inside = new BitSet();
+  private boolean filled;
+
+  Enumeration(Invariant invariant) {
+    this.invariant = invariant;
+    this.quantities = invariant.working().quantities();
+    this.own = Invariant.mentions(invariant.whole());
+    this.combinations = new Combinations(quantities, own);
+  }
+
+  /** Whether {@link #begins} and {@link #keeps} take less than about a second. */
+  boolean affordable() {
+    long work = invariant.clauses().size() + 1L;
+    for (Movement movement : invariant.working().movements()) {
+      if (!invariant.touchedBy(movement).isEmpty()) {
+        work = Combinations.plus(work, others(movement.needs()).count());
+      }
+    }
+    return combinations.count() <= MOST_COMBINATIONS
+        && Combinations.times(combinations.count(), work) <= MOST_WORK
+        && fewBeginnings();
+  }
+
+  private boolean fewBeginnings() {
+    int count = 0;
+    for (State ignored : invariant.working().beginnings()) {
+      if (++count > MOST_BEGINNINGS) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether {@link #excludes} takes less than about a second. */
+  boolean affordable(Condition target) {
+    return combinations.count() <= MOST_COMBINATIONS
+        && Combinations.times(combinations.count(), others(target).count()) <= MOST_WORK;
+  }
+
+  /** The combinations of the quantities that this speaks of and the invariant does not. */
+  private Combinations others(Condition condition) {
+    BitSet others = Invariant.mentions(condition);
+    others.andNot(own);
+    return new Combinations(quantities, others);
+  }
+
+  @Override
+  public Outcome begins() {
+    for (State beginning : invariant.working().beginnings()) {
+      for (Condition clause : invariant.clauses()) {
+        if (!clause.evaluate(beginning)) {
+          return new Outcome.Fails("in the beginning " + beginning + " not " + clause);
+        }
+      }
+    }
+    return holds();
+  }
+
+  @Override
+  public Outcome keeps() {
+    fill();
+    for (Movement movement : invariant.working().movements()) {
+      if (!invariant.touchedBy(movement).isEmpty()) {
+        int[] from = new int[quantities.size()];
+        if (breaks(movement, from)) {
+          BitSet named = Invariant.mentions(movement.needs());
+          named.or(own);
+          return new Outcome.Fails(
+              movement.event().key()
+                  + " leads out of the invariant from "
+                  + invariant.words(from, named));
+        }
+      }
+    }
+    return holds();
+  }
+
+  /** Whether the movement leads out of the invariant; then such a state is left in the values. */
+  private boolean breaks(Movement movement, int[] values) {
+    List<Condition> inner = new ArrayList<>();
+    List<Condition> outer = new ArrayList<>();
+    for (Need need : movement.requires()) {
+      BitSet named = Invariant.mentions(need.condition());
+      named.andNot(own);
+      (named.isEmpty() ? inner : outer).add(need.condition());
+    }
+    Condition here = Condition.all(inner);
+    Condition elsewhere = Condition.all(outer);
+    Combinations others = others(elsewhere);
+    int[] number = {-1};
+    return combinations.find(
+        values,
+        () ->
+            inside.get(++number[0])
+                && here.evaluate(values)
+                && !inside.get(combinations.number(movement.after(values)))
+                && others.find(values, () -> elsewhere.evaluate(values)));
+  }
+
+  @Override
+  public Outcome excludes(Condition target) {
+    fill();
+    Combinations others = others(target);
+    int[] values = new int[quantities.size()];
+    int[] number = {-1};
+    boolean found =
+        combinations.find(
+            values,
+            () -> inside.get(++number[0]) && others.find(values, () -> target.evaluate(values)));
+    if (found) {
+      BitSet named = Invariant.mentions(target);
+      named.or(own);
+      return new Outcome.Fails("the invariant does not exclude " + invariant.words(values, named));
+    }
+    return holds();
+  }
+
+  /** Which combinations are in the invariant. */
+  private void fill() {
+    if (filled) {
+      return;
+    }
+    int[] values = new int[quantities.size()];
+    int[] number = {-1};
+    combinations.find(
+        values,
+        () -> {
+          number[0]++;
+          for (Condition clause : invariant.clauses()) {
+            if (!clause.evaluate(values)) {
+              return false;
+            }
+          }
+          inside.set(number[0]);
+          return false;
+        });
+    filled = true;
+  }
+
+  private static Outcome holds() {
+    return new Outcome.Holds(CheckedBy.ALL_COMBINATIONS);
+  }
+}

@@ -1,0 +1,95 @@
+package lockwright.encode;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
+import lockwright.railway.words.Quantity;
+import lockwright.system.Term;
+
+/** What the positions of levers mean for arms, points, bolts and releases; `docs/meaning.md` 2.2. */
+record Apparatus(Box box, Vocabulary words) {
+  /** Off, where off is the danger. */
+  Term off(String signal) {
+    return box.frame()
+        .ofSignal(signal)
+        .map(l -> words.isNot(Quantity.lever(l.id()), Position.N))
+        .orElse(Term.FALSE);
+  }
+
+  /** Off, where off is the goal. */
+  Term surelyOff(String signal) {
+    return box.frame()
+        .ofSignal(signal)
+        .map(l -> words.is(Quantity.lever(l.id()), Position.R))
+        .orElse(Term.FALSE);
+  }
+
+  private Quantity points(String points) {
+    return box.frame()
+        .ofPoints(points)
+        .map(l -> Quantity.lever(l.id()))
+        .orElse(Quantity.points(points));
+  }
+
+  Term lie(String points, Lie lie) {
+    return words.is(points(points), lie == Lie.NORMAL ? Position.N : Position.R);
+  }
+
+  Term partWay(String points) {
+    return words.is(points(points), Position.M);
+  }
+
+  Term lies(Route route) {
+    return Term.and(route.points().stream().map(p -> lie(p.points(), p.lie())).toList());
+  }
+
+  Term trapsLie(Route route) {
+    return Term.and(route.flankTraps().stream().map(t -> lie(t.points(), t.lie())).toList());
+  }
+
+  Term bolted(String points) {
+    return bolt(points, true);
+  }
+
+  Term unbolted(String points) {
+    return bolt(points, false);
+  }
+
+  /** A bolt surely in, or surely out; never, where there is none. */
+  private Term bolt(String points, boolean in) {
+    Optional<Lever> lever = box.frame().ofBolt(points);
+    if (lever.isEmpty()) {
+      return Term.FALSE;
+    }
+    boolean normallyIn = ((Work.OfBolt) lever.get().work()).normallyIn();
+    return words.is(
+        Quantity.lever(lever.get().id()), in == normallyIn ? Position.N : Position.R);
+  }
+
+  Term home(String groundFrame) {
+    return words.is(Quantity.lever(box.frame().ofRelease(groundFrame).id()), Position.N);
+  }
+
+  /** The quantities of points, flank traps, bolts and releases that a cleared route holds. */
+  List<Quantity> held(Route route) {
+    List<Quantity> held = new ArrayList<>();
+    route.points().forEach(p -> held.add(points(p.points())));
+    route.flankTraps().forEach(t -> held.add(points(t.points())));
+    route.points().stream()
+        .filter(PointsOnRoute::facing)
+        .flatMap(p -> box.frame().ofBolt(p.points()).stream())
+        .forEach(l -> held.add(Quantity.lever(l.id())));
+    route.points().stream()
+        .map(p -> box.layout().pointsOfGroundFrames().get(p.points()))
+        .filter(g -> g != null)
+        .forEach(g -> held.add(Quantity.lever(box.frame().ofRelease(g.id()).id())));
+    return held.stream().distinct().toList();
+  }
+}

@@ -1,0 +1,77 @@
+package lockwright.encode;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lockwright.encode.names.Names;
+import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.requirement.Subject;
+import lockwright.system.Clause;
+import lockwright.system.Target;
+import lockwright.system.Term;
+import lockwright.system.TransitionSystem;
+
+/**
+ * Makes a box into a transition system: {@link #parted} for safety, with the breaches of its
+ * requirements and what they speak about as targets; {@link #whole} for possibility, with its goals.
+ */
+public final class Encoder {
+  private Encoder() {}
+
+  /** Half-strokes, any number of levers part-way. */
+  public static Encoded parted(Box box) {
+    return encode(box, Strokes.PARTED);
+  }
+
+  /** Whole strokes, one at a time; all entries with conditions hold their levers. */
+  public static Encoded whole(Box box) {
+    return encode(box, Strokes.WHOLE);
+  }
+
+  private static Encoded encode(Box box, Strokes strokes) {
+    Vocabulary words = new Vocabulary();
+    Levers levers = new Levers(box, words, strokes);
+    List<SectionCoder> sections =
+        box.sections().stream().map(s -> new SectionCoder(s, box, words)).toList();
+
+    levers.declare();
+    sections.forEach(SectionCoder::declare);
+
+    List<Term> beginning = new ArrayList<>(List.of(levers.beginning()));
+    sections.forEach(s -> beginning.add(s.beginning()));
+
+    List<Movement> movements = new ArrayList<>(levers.movements());
+    sections.forEach(s -> movements.addAll(s.movements()));
+
+    List<Clause> candidates = new ArrayList<>(levers.candidates());
+    sections.forEach(s -> candidates.addAll(s.candidates()));
+
+    return new Encoded(
+        new TransitionSystem(
+            words.variables(),
+            Term.and(beginning),
+            movements.stream().map(Movement::transition).toList(),
+            targets(box, new Targets(new Apparatus(box, words), movements), strokes),
+            candidates),
+        new Names(words.quantities(), movements.stream().map(Movement::event).toList()));
+  }
+
+  /** The requirements of the kind, and what those of safety speak about: witnesses may be whole. */
+  private static List<Target> targets(Box box, Targets targets, Strokes strokes) {
+    boolean possibility = strokes == Strokes.WHOLE;
+    List<Target> all = new ArrayList<>();
+    Map<String, Subject> subjects = new LinkedHashMap<>();
+    for (Requirement requirement : box.requirements()) {
+      if (requirement.possibility() == possibility) {
+        all.add(targets.of(requirement));
+      }
+      requirement.speaksAbout().stream()
+          .filter(s -> !(possibility && s instanceof Subject.PartWay))
+          .forEach(s -> subjects.putIfAbsent(s.id(), s));
+    }
+    subjects.values().forEach(s -> all.add(targets.of(s)));
+    return all;
+  }
+}

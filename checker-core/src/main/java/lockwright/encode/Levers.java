@@ -1,0 +1,145 @@
+package lockwright.encode;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event.LeverMoves;
+import lockwright.railway.words.Event.PointsMove;
+import lockwright.railway.words.Quantity;
+import lockwright.system.Clause;
+import lockwright.system.Term;
+import lockwright.system.Transition.Effect;
+
+/** The movements of levers and of the points of ground frames; `docs/meaning.md` 2.1, 2.3, 3, 4.3. */
+final class Levers {
+  private final Box box;
+  private final Vocabulary words;
+  private final Strokes strokes;
+  private final Locks locks;
+
+  Levers(Box box, Vocabulary words, Strokes strokes) {
+    this.box = box;
+    this.words = words;
+    this.strokes = strokes;
+    locks = new Locks(box.locking(), strokes == Strokes.WHOLE);
+  }
+
+  void declare() {
+    box.frame().levers().forEach(l -> words.add(Quantity.lever(l.id())));
+    pointsInOrderOfPlan().forEach(p -> words.add(Quantity.points(p)));
+  }
+
+  Term beginning() {
+    List<Term> all = new ArrayList<>();
+    box.frame().levers().forEach(l -> all.add(words.is(Quantity.lever(l.id()), Position.N)));
+    box.layout()
+        .pointsOfGroundFrames()
+        .forEach(
+            (points, groundFrame) -> {
+              if (held(groundFrame)) {
+                all.add(words.is(Quantity.points(points), Position.N));
+              }
+            });
+    return Term.and(all);
+  }
+
+  private boolean held(GroundFrame groundFrame) {
+    Lever lever = box.frame().ofRelease(groundFrame.id());
+    return ((Work.OfRelease) lever.work()).heldWhileOpen();
+  }
+
+  List<Movement> movements() {
+    List<Movement> movements = new ArrayList<>();
+    for (Lever lever : box.frame().levers()) {
+      if (!(lever.work() instanceof Work.Spare)) {
+        strokes.all().forEach(s -> movements.add(stroke(lever, s)));
+      }
+    }
+    for (String points : pointsInOrderOfPlan()) {
+      strokes.all().forEach(s -> movements.add(groundFrameStroke(points, s)));
+    }
+    return movements;
+  }
+
+  private List<String> pointsInOrderOfPlan() {
+    return box.layout().points().stream()
+        .map(p -> p.id())
+        .filter(box.layout().pointsOfGroundFrames()::containsKey)
+        .toList();
+  }
+
+  private Movement stroke(Lever lever, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.lever(lever.id());
+    List<Term> needs = new ArrayList<>();
+    needs.add(words.is(quantity, stroke.from()));
+    needs.add(locks.allow(lever.id(), stroke, words));
+    List<Effect> does = new ArrayList<>();
+    does.add(words.set(quantity, stroke.to().name()));
+    if (stroke.from() == Position.N) {
+      leavesNormal(lever, needs, does);
+    }
+    if (stroke.from() == Position.R
+        && lever.work() instanceof Work.OfRelease release
+        && release.heldWhileOpen()) {
+      box.layout()
+          .groundFrame(release.groundFrame())
+          .points()
+          .forEach(p -> needs.add(words.is(Quantity.points(p), Position.N)));
+    }
+    return new Movement(
+        new LeverMoves(lever.id(), stroke.from(), stroke.to()), Term.and(needs), does);
+  }
+
+  /** Token locks, and section signals that go off. */
+  private void leavesNormal(Lever lever, List<Term> needs, List<Effect> does) {
+    for (Section section : box.sections()) {
+      Optional<Section.Release> release = section.release();
+      if (release.isPresent() && release.get().levers().contains(lever.id())) {
+        needs.add(words.is(Quantity.release(section.name()), "given"));
+        does.add(words.set(Quantity.release(section.name()), "locked"));
+      }
+      if (lever.work() instanceof Work.OfSignal works
+          && SectionCoder.signals(section, box).contains(works.signal())) {
+        does.add(words.set(Quantity.freshTokens(section.name(), section.tokens()), "0"));
+      }
+    }
+  }
+
+  private Movement groundFrameStroke(String points, Strokes.Stroke stroke) {
+    GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(points);
+    Lever release = box.frame().ofRelease(groundFrame.id());
+    Quantity quantity = Quantity.points(points);
+    return new Movement(
+        new PointsMove(points, stroke.from(), stroke.to()),
+        Term.and(
+            words.is(quantity, stroke.from()),
+            words.is(Quantity.lever(release.id()), Position.R)),
+        List.of(words.set(quantity, stroke.to().name())));
+  }
+
+  /** That no forbidden combination comes about, and that what a ground frame holds is held. */
+  List<Clause> candidates() {
+    List<Clause> clauses = new ArrayList<>(locks.clauses(words));
+    box.layout()
+        .pointsOfGroundFrames()
+        .forEach(
+            (points, groundFrame) -> {
+              if (held(groundFrame)) {
+                Quantity lever =
+                    Quantity.lever(box.frame().ofRelease(groundFrame.id()).id());
+                clauses.add(
+                    new Clause(
+                        List.of(
+                            words.among(lever, "R"),
+                            words.among(Quantity.points(points), "N"))));
+              }
+            });
+    return clauses;
+  }
+}

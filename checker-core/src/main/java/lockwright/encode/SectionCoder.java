@@ -1,0 +1,400 @@
+package lockwright.encode;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.section.Section;
+import lockwright.railway.section.Section.Begins;
+import lockwright.railway.section.Section.Instrument;
+import lockwright.railway.section.Section.Irregular;
+import lockwright.railway.section.Section.Lasts;
+import lockwright.railway.words.Event.AtInstrument;
+import lockwright.railway.words.Event.Deed;
+import lockwright.railway.words.Quantity;
+import lockwright.system.Among;
+import lockwright.system.Clause;
+import lockwright.system.Term;
+import lockwright.system.Transition.Effect;
+
+/** One single-line section: its quantities, beginning, events and likely invariants; meaning 4. */
+final class SectionCoder {
+  private final Section section;
+  private final boolean counted;
+  private final Vocabulary words;
+  private final String name;
+  private final int tokens;
+  private final Quantity phase;
+  private final Quantity out;
+  private final Quantity fresh;
+  private final Quantity release;
+  private final Quantity irregular;
+
+  SectionCoder(Section section, Box box, Vocabulary words) {
+    this.section = section;
+    this.words = words;
+    name = section.name();
+    tokens = section.tokens();
+    counted = signals(section, box).size() > 0;
+    phase = Quantity.phase(name);
+    out = Quantity.tokensOut(name, tokens);
+    fresh = Quantity.freshTokens(name, tokens);
+    release = Quantity.release(name);
+    irregular = Quantity.irregularWithdrawal(name);
+  }
+
+  /** The signals into a section, by the requirement that speaks of each. */
+  static List<String> signals(Section section, Box box) {
+    Set<String> signals = new LinkedHashSet<>();
+    for (Requirement requirement : box.requirements()) {
+      if (requirement instanceof Requirement.SectionSignalEarned earned
+          && earned.section().equals(section.name())) {
+        signals.add(earned.signal());
+      }
+    }
+    return List.copyOf(signals);
+  }
+
+  private Quantity in(Instrument instrument) {
+    return Quantity.tokensIn(name, instrument.name(), tokens);
+  }
+
+  private Quantity plunging(String instrument) {
+    return Quantity.plunging(name, instrument);
+  }
+
+  private Quantity withdrawal(Instrument instrument) {
+    return Quantity.withdrawal(name, instrument.name());
+  }
+
+  private boolean here(Instrument instrument) {
+    return instrument.name().equals(section.here());
+  }
+
+  void declare() {
+    words.add(phase);
+    section.instruments().forEach(i -> words.add(in(i)));
+    words.add(out);
+    section.instruments().stream()
+        .filter(Instrument::attended)
+        .forEach(i -> words.add(plunging(i.name())));
+    section.instruments().forEach(i -> words.add(withdrawal(i)));
+    if (section.release().isPresent()) {
+      words.add(release);
+    }
+    if (counted) {
+      words.add(fresh);
+    }
+    if (section.irregular() == Irregular.ONCE) {
+      words.add(irregular);
+    }
+  }
+
+  Term beginning() {
+    List<Term> all = new ArrayList<>();
+    all.add(words.is(phase, "in"));
+    all.add(inInstruments(0, tokens));
+    all.add(words.is(out, "0"));
+    for (Instrument instrument : section.instruments()) {
+      if (instrument.attended()) {
+        all.add(words.is(plunging(instrument.name()), "no"));
+      }
+      all.add(words.is(withdrawal(instrument), "no"));
+    }
+    section
+        .release()
+        .filter(r -> r.begins() != Begins.EITHER)
+        .ifPresent(
+            r -> all.add(words.is(release, r.begins() == Begins.GIVEN ? "given" : "locked")));
+    if (counted) {
+      all.add(words.is(fresh, "0"));
+    }
+    if (section.irregular() == Irregular.ONCE) {
+      all.add(words.is(irregular, "unused"));
+    }
+    return Term.and(all);
+  }
+
+  /** That the instruments from the given one on hold that many tokens together. */
+  private Term inInstruments(int from, int together) {
+    Quantity first = in(section.instruments().get(from));
+    if (from == section.instruments().size() - 1) {
+      return words.count(first, n -> n == together);
+    }
+    return Term.or(
+        IntStream.rangeClosed(0, together)
+            .mapToObj(n -> Term.and(words.count(first, v -> v == n), inInstruments(from + 1, together - n)))
+            .toList());
+  }
+
+  /** All events, in the order of the table. */
+  List<Movement> movements() {
+    List<Movement> movements = new ArrayList<>();
+    for (Deed deed : Deed.values()) {
+      for (Instrument instrument : section.instruments()) {
+        switch (deed) {
+          case PLUNGE -> plunge(instrument, movements);
+          case STOP_PLUNGING -> stopPlunging(instrument, movements);
+          case START_WITHDRAWAL -> movements.add(start(instrument));
+          case FINISH_WITHDRAWAL -> movements.add(finish(instrument));
+          case GIVE_UP_WITHDRAWAL -> movements.add(giveUp(instrument));
+          case PUT_FRESH_IN -> putFreshIn(instrument, movements);
+          case PUT_OTHER_IN -> movements.add(putOtherIn(instrument));
+          case IRREGULAR_WITHDRAWAL -> irregularWithdrawal(instrument, movements);
+        }
+      }
+    }
+    return movements;
+  }
+
+  private Movement event(Deed deed, Instrument instrument, List<Term> needs, List<Effect> does) {
+    return new Movement(
+        new AtInstrument(name, deed, instrument.name()), Term.and(needs), does);
+  }
+
+  private void plunge(Instrument instrument, List<Movement> movements) {
+    if (instrument.attended()) {
+      List<Term> needs = new ArrayList<>();
+      needs.add(words.is(plunging(instrument.name()), "no"));
+      if (!section.plungeWhileWithdrawing()) {
+        needs.add(words.is(withdrawal(instrument), "no"));
+      }
+      movements.add(
+          event(
+              Deed.PLUNGE,
+              instrument,
+              needs,
+              List.of(words.set(plunging(instrument.name()), "yes"))));
+    }
+  }
+
+  private void stopPlunging(Instrument instrument, List<Movement> movements) {
+    if (instrument.attended()) {
+      Quantity plunging = plunging(instrument.name());
+      movements.add(
+          event(
+              Deed.STOP_PLUNGING,
+              instrument,
+              List.of(words.is(plunging, "yes")),
+              List.of(words.set(plunging, "no"))));
+    }
+  }
+
+  private Movement start(Instrument instrument) {
+    List<Term> needs = new ArrayList<>();
+    needs.add(words.is(withdrawal(instrument), "no"));
+    needs.add(words.is(phase, "in"));
+    needs.add(words.count(in(instrument), n -> n >= 1));
+    instrument.needsConsentOf().forEach(e -> needs.add(words.is(plunging(e), "yes")));
+    if (!section.plungeWhileWithdrawing() && instrument.attended()) {
+      needs.add(words.is(plunging(instrument.name()), "no"));
+    }
+    List<Effect> does = new ArrayList<>();
+    does.add(words.set(withdrawal(instrument), "yes"));
+    if (section.phaseReversesAtStart()) {
+      does.add(words.flip(phase));
+    }
+    return event(Deed.START_WITHDRAWAL, instrument, needs, does);
+  }
+
+  private Movement finish(Instrument instrument) {
+    List<Effect> does = new ArrayList<>();
+    does.add(words.set(withdrawal(instrument), "no"));
+    if (!section.phaseReversesAtStart()) {
+      does.add(words.flip(phase));
+    }
+    does.addAll(takenOut(instrument));
+    return event(
+        Deed.FINISH_WITHDRAWAL,
+        instrument,
+        List.of(words.is(withdrawal(instrument), "yes"), aTokenToTake(instrument)),
+        does);
+  }
+
+  /** A token in the instrument; and not all are out already, which the count of those out keeps. */
+  private Term aTokenToTake(Instrument instrument) {
+    return words.count(in(instrument), n -> n >= 1);
+  }
+
+  private List<Effect> takenOut(Instrument instrument) {
+    List<Effect> does = new ArrayList<>();
+    does.add(words.add(in(instrument), -1));
+    does.add(words.add(out, 1));
+    if (here(instrument)) {
+      if (section.release().isPresent()) {
+        does.add(words.set(release, "given"));
+      }
+      if (counted) {
+        does.add(words.add(fresh, 1));
+      }
+    }
+    return does;
+  }
+
+  private Movement giveUp(Instrument instrument) {
+    List<Effect> does = new ArrayList<>();
+    does.add(words.set(withdrawal(instrument), "no"));
+    if (section.phaseReversesAtStart()) {
+      does.add(words.flip(phase));
+    }
+    return event(
+        Deed.GIVE_UP_WITHDRAWAL,
+        instrument,
+        List.of(words.is(withdrawal(instrument), "yes")),
+        does);
+  }
+
+  private void putFreshIn(Instrument instrument, List<Movement> movements) {
+    if (counted) {
+      List<Effect> does = putIn(instrument);
+      does.add(words.add(fresh, -1));
+      movements.add(
+          event(
+              Deed.PUT_FRESH_IN,
+              instrument,
+              List.of(
+                  words.count(fresh, n -> n >= 1), words.count(in(instrument), n -> n < tokens)),
+              does));
+    }
+  }
+
+  private Movement putOtherIn(Instrument instrument) {
+    Term another =
+        counted
+            ? Term.or(
+                IntStream.range(0, tokens)
+                    .mapToObj(
+                        f ->
+                            Term.and(
+                                words.count(fresh, n -> n == f), words.count(out, n -> n > f)))
+                    .toList())
+            : words.count(out, n -> n >= 1);
+    return event(
+        Deed.PUT_OTHER_IN,
+        instrument,
+        List.of(another, words.count(in(instrument), n -> n < tokens)),
+        putIn(instrument));
+  }
+
+  private List<Effect> putIn(Instrument instrument) {
+    List<Effect> does = new ArrayList<>();
+    does.add(words.add(in(instrument), 1));
+    does.add(words.add(out, -1));
+    does.add(words.flip(phase));
+    section
+        .release()
+        .filter(
+            r ->
+                r.lasts() == Lasts.UNTIL_PUT_IN
+                    || (r.lasts() == Lasts.UNTIL_PUT_IN_HERE && here(instrument)))
+        .ifPresent(r -> does.add(words.set(release, "locked")));
+    return does;
+  }
+
+  private void irregularWithdrawal(Instrument instrument, List<Movement> movements) {
+    if (section.irregular() == Irregular.NEVER) {
+      return;
+    }
+    List<Term> needs = new ArrayList<>(List.of(aTokenToTake(instrument)));
+    List<Effect> does = takenOut(instrument);
+    does.add(words.flip(phase));
+    if (section.irregular() == Irregular.ONCE) {
+      needs.add(words.is(irregular, "unused"));
+      does.add(words.set(irregular, "used"));
+    }
+    movements.add(event(Deed.IRREGULAR_WITHDRAWAL, instrument, needs, does));
+  }
+
+  /**
+   * What holds of a section that is in order, tried two facts at a time; the parity of the tokens out;
+   * and, for few tokens, that none is lost.
+   */
+  List<Clause> candidates() {
+    List<Clause> clauses = new ArrayList<>();
+    List<Among> facts = facts();
+    for (int i = 0; i < facts.size(); i++) {
+      clauses.add(new Clause(List.of(facts.get(i))));
+      for (int j = 0; j < i; j++) {
+        if (facts.get(i).variable() != facts.get(j).variable()) {
+          clauses.add(ordered(facts.get(i), facts.get(j)));
+        }
+      }
+    }
+    clauses.add(ordered(words.among(phase, "out"), words.among(out, n -> n % 2 == 0)));
+    clauses.add(ordered(words.among(phase, "in"), words.among(out, n -> n % 2 == 1)));
+    if (section.phaseReversesAtStart()) {
+      List<Among> some = new ArrayList<>();
+      some.add(words.among(phase, "in"));
+      some.add(words.among(out, n -> n == 1));
+      section.instruments().forEach(i -> some.add(words.among(withdrawal(i), "yes")));
+      clauses.add(ordered(some.toArray(Among[]::new)));
+    }
+    if (counted) {
+      for (int least = 1; least <= tokens; least++) {
+        int n = least;
+        clauses.add(ordered(words.among(fresh, f -> f < n), words.among(out, o -> o >= n)));
+      }
+    }
+    if (tokens <= 3) {
+      noneLost(0, tokens, new ArrayList<>(), clauses);
+    }
+    return clauses;
+  }
+
+  /** For each number of tokens in each instrument: the rest is out. */
+  private void noneLost(
+      int from, int rest, List<Among> not, List<Clause> clauses) {
+    if (from == section.instruments().size()) {
+      List<Among> parts = new ArrayList<>(not);
+      parts.add(words.among(out, n -> n == rest));
+      clauses.add(ordered(parts.toArray(Among[]::new)));
+      return;
+    }
+    for (int n = 0; n <= tokens; n++) {
+      int here = n;
+      List<Among> parts = new ArrayList<>(not);
+      parts.add(words.among(in(section.instruments().get(from)), v -> v != here));
+      if (n <= rest) {
+        noneLost(from + 1, rest - n, parts, clauses);
+      } else {
+        clauses.add(ordered(parts.toArray(Among[]::new)));
+      }
+    }
+  }
+
+  private List<Among> facts() {
+    List<Among> facts = new ArrayList<>();
+    facts.add(words.among(phase, "in"));
+    facts.add(words.among(phase, "out"));
+    facts.add(words.among(out, n -> n == 0));
+    facts.add(words.among(out, n -> n >= 1));
+    facts.add(words.among(out, n -> n <= 1));
+    for (Instrument instrument : section.instruments()) {
+      facts.add(words.among(withdrawal(instrument), "no"));
+      facts.add(words.among(withdrawal(instrument), "yes"));
+      if (instrument.attended()) {
+        facts.add(words.among(plunging(instrument.name()), "no"));
+      }
+    }
+    if (section.release().isPresent()) {
+      facts.add(words.among(release, "locked"));
+    }
+    if (counted) {
+      facts.add(words.among(fresh, n -> n == 0));
+      facts.add(words.among(fresh, n -> n >= 1));
+      facts.add(words.among(fresh, n -> n <= 1));
+    }
+    return facts;
+  }
+
+  private static Clause ordered(Among... parts) {
+    List<Among> all = new ArrayList<>(List.of(parts));
+    Collections.sort(all, Comparator.comparingInt(Among::variable));
+    return new Clause(all);
+  }
+}

@@ -1,0 +1,180 @@
+package lockwright.encode;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.requirement.Subject;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Event.LeverMoves;
+import lockwright.railway.words.Quantity;
+import lockwright.system.Target;
+import lockwright.system.Target.Making;
+import lockwright.system.Term;
+
+/** What breaks each requirement, or is its goal; `docs/meaning.md` 6 and 7. */
+final class Targets {
+  private final Apparatus apparatus;
+  private final List<Movement> movements;
+
+  Targets(Apparatus apparatus, List<Movement> movements) {
+    this.apparatus = apparatus;
+    this.movements = movements;
+  }
+
+  Target of(Requirement requirement) {
+    List<Making> makings = List.of();
+    Term states = Term.FALSE;
+    if (requirement instanceof Requirement.PointsSet r) {
+      states = pointsSet(r);
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      states =
+          Term.and(
+              apparatus.off(r.signal()),
+              oneLies(r.routes()),
+              Term.not(apparatus.bolted(r.points())));
+    } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
+      states =
+          Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
+    } else if (requirement instanceof Requirement.RouteHeld r) {
+      makings = routeHeld(r.route());
+    } else if (requirement instanceof Requirement.NoConflict r) {
+      states = noConflict(r);
+    } else if (requirement instanceof Requirement.DistantFollows r) {
+      states = distantFollows(r);
+    } else if (requirement instanceof Requirement.ReleaseHome r) {
+      states =
+          Term.and(
+              apparatus.off(r.signal()),
+              oneLies(r.routes()),
+              Term.not(apparatus.home(r.groundFrame())));
+    } else if (requirement instanceof Requirement.OneTokenOut r) {
+      states = count(r.section(), 2);
+    } else if (requirement instanceof Requirement.SectionSignalEarned r) {
+      makings = earned(r);
+    } else if (requirement instanceof Requirement.SectionSignalsApart r) {
+      states = Term.and(apparatus.off(r.first()), apparatus.off(r.second()));
+    } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
+      states =
+          Term.and(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+    } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
+      states = apparatus.words().is(Quantity.lever(r.lever()), Position.R);
+    } else {
+      throw new IllegalArgumentException("no encoding of " + requirement.id());
+    }
+    return new Target(requirement.id(), states, makings, true);
+  }
+
+  Target of(Subject subject) {
+    Term states;
+    if (subject instanceof Subject.SignalOff s) {
+      states = apparatus.surelyOff(s.signal());
+    } else if (subject instanceof Subject.RouteSignalled s) {
+      states =
+          Term.and(apparatus.surelyOff(s.routes().get(0).signal()), oneLies(s.routes()));
+    } else if (subject instanceof Subject.Bolted s) {
+      states = apparatus.bolted(s.points());
+    } else if (subject instanceof Subject.PartWay s) {
+      states = apparatus.partWay(s.points());
+    } else if (subject instanceof Subject.TokenOut s) {
+      states = count(s.section(), 1);
+    } else {
+      throw new IllegalArgumentException("no encoding of " + subject.id());
+    }
+    return new Target(subject.id(), states, List.of(), false);
+  }
+
+  private Term oneLies(List<Route> routes) {
+    return Term.or(routes.stream().map(apparatus::lies).toList());
+  }
+
+  private Term pointsSet(Requirement.PointsSet r) {
+    List<Term> ways =
+        r.routes().stream()
+            .map(route -> Term.and(apparatus.lies(route), apparatus.trapsLie(route)))
+            .toList();
+    return Term.and(apparatus.off(r.signal()), Term.not(Term.or(ways)));
+  }
+
+  private List<Making> routeHeld(Route route) {
+    Set<Quantity> held = Set.copyOf(apparatus.held(route));
+    Term when = Term.and(apparatus.off(route.signal()), apparatus.lies(route));
+    return makings(event -> held.contains(moved(event)), when);
+  }
+
+  private static Quantity moved(Event event) {
+    if (event instanceof LeverMoves e) {
+      return Quantity.lever(e.lever());
+    }
+    return event instanceof Event.PointsMove e ? Quantity.points(e.points()) : null;
+  }
+
+  private List<Making> makings(Predicate<Event> which, Term when) {
+    return IntStream.range(0, movements.size())
+        .filter(i -> moved(movements.get(i).event()) != null)
+        .filter(i -> which.test(movements.get(i).event()))
+        .mapToObj(i -> new Making(i, when))
+        .toList();
+  }
+
+  private Term noConflict(Requirement.NoConflict r) {
+    List<Term> all = new ArrayList<>();
+    all.add(apparatus.off(r.first()));
+    all.add(apparatus.off(r.second()));
+    if (!r.always()) {
+      List<Term> pairs = new ArrayList<>();
+      for (Conflict conflict : r.conflicts()) {
+        pairs.add(
+            Term.and(apparatus.lies(conflict.first()), apparatus.lies(conflict.second())));
+      }
+      all.add(Term.or(pairs));
+    }
+    return Term.and(all);
+  }
+
+  private Term distantFollows(Requirement.DistantFollows r) {
+    List<Term> amiss = new ArrayList<>();
+    for (List<String> post : r.path().posts()) {
+      amiss.add(Term.not(Term.or(post.stream().map(apparatus::surelyOff).toList())));
+    }
+    for (PointsOnRoute points : r.path().facing()) {
+      amiss.add(Term.not(apparatus.lie(points.points(), points.lie())));
+      if (r.passenger().contains(points.points())) {
+        amiss.add(Term.not(apparatus.bolted(points.points())));
+      }
+    }
+    return Term.and(apparatus.off(r.path().distant()), Term.or(amiss));
+  }
+
+  private List<Making> earned(Requirement.SectionSignalEarned r) {
+    String lever =
+        apparatus.box().frame().ofSignal(r.signal()).map(Lever::id).orElse("none");
+    return makings(
+        event ->
+            event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
+        apparatus
+            .words()
+            .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0));
+  }
+
+  private Term count(String section, int least) {
+    return apparatus
+        .words()
+        .count(Quantity.tokensOut(section, section(section).tokens()), n -> n >= least);
+  }
+
+  private Section section(String name) {
+    return apparatus.box().sections().stream()
+        .filter(s -> s.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,68 @@
+package lockwright.proof.pdr;
+
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.system.Among;
+import lockwright.system.Clause;
+import lockwright.system.Transition;
+import lockwright.system.Variable;
+
+/** A set of states: each of some variables has one of some values. In order of the variables. */
+record Cube(List<Among> parts) {
+  Cube {
+    parts = List.copyOf(parts);
+  }
+
+  static Cube of(int[] state) {
+    List<Among> parts = new ArrayList<>();
+    for (int v = 0; v < state.length; v++) {
+      parts.add(new Among(v, List.of(state[v])));
+    }
+    return new Cube(parts);
+  }
+
+  /** That a state is not in it. */
+  Clause negation(List<Variable> variables) {
+    return new Clause(
+        parts.stream().map(p -> p.complement(variables.get(p.variable()).size())).toList());
+  }
+
+  /** Where it must be before a transition to be here afterwards; a part without values: nowhere. */
+  Cube before(Transition transition) {
+    return new Cube(parts.stream().map(transition::before).toList());
+  }
+
+  boolean touchedBy(Transition transition) {
+    return parts.stream().anyMatch(p -> transition.touches(p.variable()));
+  }
+
+  boolean nowhere() {
+    return parts.stream().anyMatch(p -> p.values().isEmpty());
+  }
+
+  /** Whether every state of the other is one of this. */
+  boolean contains(Cube other) {
+    for (Among part : parts) {
+      boolean within =
+          other.parts.stream()
+              .anyMatch(
+                  o -> o.variable() == part.variable() && part.values().containsAll(o.values()));
+      if (!within) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  Cube without(int index) {
+    List<Among> rest = new ArrayList<>(parts);
+    rest.remove(index);
+    return new Cube(rest);
+  }
+
+  Cube with(int index, Among part) {
+    List<Among> changed = new ArrayList<>(parts);
+    changed.set(index, part);
+    return new Cube(changed);
+  }
+}

@@ -1,0 +1,189 @@
+package lockwright.proof.pdr;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lockwright.proof.Moment;
+import lockwright.solver.Solver;
+import lockwright.solver.Solver.Answer;
+import lockwright.system.Among;
+import lockwright.system.Clause;
+import lockwright.system.Term;
+import lockwright.system.Transition;
+import lockwright.system.TransitionSystem;
+
+/**
+ * The layers F0, F1, ... and the questions asked of them. F0 is the initial states; each later layer
+ * holds all states reachable in that many transitions or fewer, and perhaps more: those in none of the
+ * cubes blocked there. A cube blocked in a layer is blocked in all earlier ones.
+ */
+final class Layers {
+  /** A limit of the solver was met. */
+  static final class Limit extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Limit() {
+      super("limit met in property directed reachability");
+    }
+  }
+
+  /** A state from which a transition (by index) leads into a cube. */
+  record Predecessor(int[] state, int transition) {}
+
+  private final TransitionSystem system;
+  private final Solver solver;
+  private final Moment moment;
+  private final int initial;
+  private final List<List<Cube>> blocked = new ArrayList<>();
+  private final List<Integer> active = new ArrayList<>();
+
+  Layers(TransitionSystem system, List<Clause> invariants, Solver solver) {
+    this.system = system;
+    this.solver = solver;
+    moment = new Moment(solver, system.variables());
+    invariants.forEach(moment::add);
+    initial = moment.literal(system.initial());
+    open();
+  }
+
+  /** The number of the last layer. */
+  int last() {
+    return blocked.size() - 1;
+  }
+
+  void open() {
+    blocked.add(new ArrayList<>());
+    active.add(solver.variable());
+  }
+
+  List<Cube> blockedIn(int layer) {
+    return List.copyOf(blocked.get(layer));
+  }
+
+  void block(Cube cube, int layer) {
+    blocked.get(layer).removeIf(cube::contains);
+    blocked.get(layer).add(cube);
+    moment.add(cube.negation(system.variables()), -active.get(layer));
+  }
+
+  void forget(Cube cube, int layer) {
+    blocked.get(layer).remove(cube);
+  }
+
+  /** Whether a cube is blocked in a layer already, by one that contains it. */
+  boolean isBlocked(Cube cube, int layer) {
+    for (int i = layer; i < blocked.size(); i++) {
+      if (blocked.get(i).stream().anyMatch(b -> b.contains(cube))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A state of a layer in which a term holds, or null. Asks: F and term. */
+  int[] stateWith(Term term, int layer) {
+    List<Integer> assumptions = layer(layer);
+    assumptions.add(moment.literal(term));
+    return satisfiable(assumptions) ? moment.state() : null;
+  }
+
+  /** Asks: initial and cube. */
+  boolean initially(Cube cube) {
+    List<Integer> assumptions = new ArrayList<>(List.of(initial));
+    cube.parts().forEach(p -> assumptions.addAll(moment.conjuncts(p)));
+    return satisfiable(assumptions);
+  }
+
+  /**
+   * A state of a layer outside a cube from which one transition leads into it, or null. Asks, for each
+   * transition t that touches the cube: F and not cube and guard of t and cube before t.
+   */
+  Predecessor predecessor(Cube cube, int layer) {
+    int outside = solver.variable();
+    moment.add(cube.negation(system.variables()), -outside);
+    try {
+      for (int t = 0; t < system.transitions().size(); t++) {
+        Transition transition = system.transitions().get(t);
+        if (!cube.touchedBy(transition)) {
+          continue;
+        }
+        Cube before = cube.before(transition);
+        if (before.nowhere()) {
+          continue;
+        }
+        List<Integer> assumptions = layer(layer);
+        assumptions.add(outside);
+        assumptions.add(moment.literal(transition.guard()));
+        before.parts().forEach(p -> assumptions.addAll(moment.conjuncts(p)));
+        if (satisfiable(assumptions)) {
+          return new Predecessor(moment.state(), t);
+        }
+      }
+      return null;
+    } finally {
+      solver.clause(-outside);
+    }
+  }
+
+  /** As many states around a state as all make a transition into a cube. */
+  Cube into(int[] state, int transition, Cube cube) {
+    Transition made = system.transitions().get(transition);
+    List<Integer> not = new ArrayList<>();
+    not.add(-moment.literal(made.guard()));
+    for (Among part : cube.before(made).parts()) {
+      moment.conjuncts(part).forEach(literal -> not.add(-literal));
+    }
+    return widened(state, not);
+  }
+
+  /** As many states around a state as all satisfy a term. */
+  Cube around(int[] state, Term term) {
+    return widened(state, List.of(-moment.literal(term)));
+  }
+
+  /** Asks: state and not what it satisfies; the answer no rests on a part of the state only. */
+  private Cube widened(int[] state, List<Integer> not) {
+    int violated = solver.variable();
+    List<Integer> clause = new ArrayList<>(not);
+    clause.add(-violated);
+    solver.clause(Moment.ints(clause));
+    Map<Integer, Integer> variables = new LinkedHashMap<>();
+    for (int v = 0; v < state.length; v++) {
+      variables.put(moment.literal(v, state[v]), v);
+    }
+    List<Integer> assumptions = new ArrayList<>(variables.keySet());
+    assumptions.add(violated);
+    if (satisfiable(assumptions)) {
+      throw new IllegalStateException("a state does not satisfy what the solver said it does");
+    }
+    List<Integer> needed = new ArrayList<>();
+    for (int literal : solver.core()) {
+      if (variables.containsKey(literal)) {
+        needed.add(variables.get(literal));
+      }
+    }
+    solver.clause(-violated);
+    return new Cube(
+        needed.stream().sorted().map(v -> new Among(v, List.of(state[v]))).toList());
+  }
+
+  private List<Integer> layer(int layer) {
+    List<Integer> assumptions = new ArrayList<>();
+    if (layer == 0) {
+      assumptions.add(initial);
+    }
+    for (int i = layer; i < active.size(); i++) {
+      assumptions.add(active.get(i));
+    }
+    return assumptions;
+  }
+
+  private boolean satisfiable(List<Integer> assumptions) {
+    Answer answer = solver.check(Moment.ints(assumptions));
+    if (answer == Answer.UNKNOWN) {
+      throw new Limit();
+    }
+    return answer == Answer.SATISFIABLE;
+  }
+}

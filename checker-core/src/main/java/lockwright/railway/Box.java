@@ -1,0 +1,64 @@
+package lockwright.railway;
+
+import java.util.List;
+import lockwright.railway.frame.Frame;
+import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.DistantPath;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.NotSignalled;
+import lockwright.railway.layout.Route;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.section.Section;
+
+/**
+ * A signal box as its spec gives it, and what follows from its layout. Nothing here depends on the
+ * locking but {@link #locking} itself.
+ *
+ * @param locking the entries in the order of the table
+ * @param sections in order of their names
+ * @param routes in order of the signals in the plan, then of the points passed (normal before
+ *     reverse)
+ * @param requirements all instances, in the order of the catalogue, then of the plan
+ */
+public record Box(
+    String name,
+    Layout layout,
+    Frame frame,
+    List<Entry> locking,
+    List<Section> sections,
+    List<Route> routes,
+    List<NotSignalled> notSignalled,
+    List<Conflict> conflicts,
+    List<DistantPath> distantPaths,
+    List<Requirement> requirements) {
+  public Box {
+    locking = List.copyOf(locking);
+    sections = List.copyOf(sections);
+    routes = List.copyOf(routes);
+    notSignalled = List.copyOf(notSignalled);
+    conflicts = List.copyOf(conflicts);
+    distantPaths = List.copyOf(distantPaths);
+    requirements = List.copyOf(requirements);
+  }
+
+  /** The same box with another locking table. */
+  public Box withLocking(List<Entry> entries) {
+    return new Box(
+        name,
+        layout,
+        frame,
+        entries,
+        sections,
+        routes,
+        notSignalled,
+        conflicts,
+        distantPaths,
+        requirements);
+  }
+
+  /** The routes of an arm, in order. */
+  public List<Route> routesOf(String signal) {
+    return routes.stream().filter(r -> r.signal().equals(signal)).toList();
+  }
+}

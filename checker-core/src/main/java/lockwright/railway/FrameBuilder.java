@@ -1,0 +1,211 @@
+package lockwright.railway;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lockwright.railway.frame.Frame;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.spec.FrameFile;
+import lockwright.spec.Message;
+import lockwright.spec.PlanFile;
+import lockwright.spec.Problems;
+import lockwright.spec.SpecFolder;
+import lockwright.spec.Written;
+
+/** Makes the lever frame, and tells what it works wrongly, twice or not at all. */
+final class FrameBuilder {
+  private static final Comparator<Lever> BY_NUMBER =
+      Comparator.comparingInt((Lever lever) -> number(lever.id())).thenComparing(Lever::id);
+
+  private final FrameFile file;
+  private final SpecFolder spec;
+  private final Problems problems;
+
+  /** The names worked so far, by kind: the lever that works each. */
+  private final Map<String, Map<String, Written>> worked = new HashMap<>();
+
+  private FrameBuilder(FrameFile file, SpecFolder spec, Problems problems) {
+    this.file = file;
+    this.spec = spec;
+    this.problems = problems;
+  }
+
+  /** The frame; only worth having if no problem was told. */
+  static Frame build(FrameFile file, SpecFolder spec, Problems problems) {
+    spec.plan().ifPresent(plan -> new FrameBuilder(file, spec, problems).check(plan));
+    return problems.isEmpty()
+        ? new Frame(file.levers().stream().map(FrameBuilder::lever).sorted(BY_NUMBER).toList())
+        : new Frame(List.of());
+  }
+
+  private void check(PlanFile plan) {
+    Map<String, PlanFile.Signal> signals = byId(plan.signals(), PlanFile.Signal::id);
+    Map<String, PlanFile.Points> points = byId(plan.points(), PlanFile.Points::id);
+    Map<String, PlanFile.GroundFrame> frames = byId(plan.groundFrames(), PlanFile.GroundFrame::id);
+    Map<String, Written> byGroundFrame = new HashMap<>();
+    plan.groundFrames().forEach(g -> g.points().forEach(p -> byGroundFrame.put(p.text(), g.id())));
+    for (FrameFile.Lever lever : file.levers()) {
+      FrameFile.Work work = lever.work().orElse(new FrameFile.Spare());
+      if (work instanceof FrameFile.OfSignal of) {
+        works(lever, "signal", of.signal(), signals.keySet());
+        refuseFixed(of.signal(), signals);
+      } else if (work instanceof FrameFile.OfPoints of) {
+        of.points().forEach(p -> works(lever, "points", p, points.keySet()));
+        of.points().forEach(p -> refuseBoth(lever, p, byGroundFrame));
+      } else if (work instanceof FrameFile.OfBolt of) {
+        of.points().forEach(p -> works(lever, "bolt of points", p, points.keySet()));
+        of.points().forEach(p -> refuseBolt(p, byGroundFrame));
+      } else if (work instanceof FrameFile.OfRelease of) {
+        works(lever, "ground frame", of.groundFrame(), frames.keySet());
+      }
+    }
+    if (!spec.isWhole(SpecFolder.FRAME)) {
+      return;
+    }
+    signals.values().forEach(this::needLever);
+    points.values().stream()
+        .filter(p -> !byGroundFrame.containsKey(p.id().text()))
+        .forEach(this::needLever);
+    frames.values().forEach(this::needRelease);
+  }
+
+  private void works(FrameFile.Lever lever, String kind, Written thing, Collection<String> known) {
+    if (!known.contains(thing.text()) && spec.isWhole(SpecFolder.PLAN)) {
+      problems.add(
+          Message.FRAME_UNKNOWN_THING,
+          thing.at(),
+          "lever "
+              + lever.id().quoted()
+              + " works "
+              + kind
+              + " "
+              + thing.quoted()
+              + ", which is not in plan.yaml",
+          Problems.didYouMean(thing.text(), known, "add it to plan.yaml"));
+      return;
+    }
+    Written earlier =
+        worked.computeIfAbsent(kind, k -> new HashMap<>()).putIfAbsent(thing.text(), lever.id());
+    if (earlier != null && !earlier.equals(lever.id())) {
+      problems.add(
+          Message.WORKED_TWICE,
+          thing.at(),
+          kind + " " + thing.quoted() + ": lever " + earlier.quoted() + " works it already",
+          "let one lever work it");
+    }
+  }
+
+  private boolean isWorked(String kind, Written thing) {
+    return worked.getOrDefault(kind, Map.of()).containsKey(thing.text());
+  }
+
+  private void refuseFixed(Written signal, Map<String, PlanFile.Signal> signals) {
+    if (signals.containsKey(signal.text()) && signals.get(signal.text()).isFixed()) {
+      problems.add(
+          Message.FIXED_SIGNAL_WITH_LEVER,
+          signal.at(),
+          "signal " + signal.quoted() + " is fixed in plan.yaml, but a lever works it",
+          "make the lever spare, or take 'fixed' away");
+    }
+  }
+
+  private void refuseBoth(FrameFile.Lever lever, Written points, Map<String, Written> frames) {
+    if (frames.containsKey(points.text())) {
+      problems.add(
+          Message.POINTS_WORKED_BY_BOTH,
+          points.at(),
+          "points "
+              + points.quoted()
+              + " are worked by lever "
+              + lever.id().quoted()
+              + " and by ground frame "
+              + frames.get(points.text()).quoted(),
+          "name them in one of the two");
+    }
+  }
+
+  private void refuseBolt(Written points, Map<String, Written> frames) {
+    if (frames.containsKey(points.text())) {
+      problems.add(
+          Message.BOLT_OF_GROUND_FRAME,
+          points.at(),
+          "points "
+              + points.quoted()
+              + " of ground frame "
+              + frames.get(points.text()).quoted()
+              + " cannot have a bolt worked by a lever in this version",
+          "take them out of the bolt; the release of the ground frame stands for it");
+    }
+  }
+
+  private void needLever(PlanFile.Signal signal) {
+    if (!signal.isFixed() && !isWorked("signal", signal.id())) {
+      problems.add(
+          Message.SIGNAL_WITHOUT_LEVER,
+          signal.id().at(),
+          "no lever works signal " + signal.id().quoted(),
+          "add the lever to frame.yaml, or, for a distant that never moves, write 'fixed: yes'");
+    }
+  }
+
+  private void needLever(PlanFile.Points points) {
+    if (!isWorked("points", points.id())) {
+      problems.add(
+          Message.POINTS_NOT_WORKED,
+          points.id().at(),
+          "no lever and no ground frame works points " + points.id().quoted(),
+          "add the lever to frame.yaml, or name them in a ground frame");
+    }
+  }
+
+  private void needRelease(PlanFile.GroundFrame frame) {
+    if (!isWorked("ground frame", frame.id())) {
+      problems.add(
+          Message.GROUND_FRAME_NOT_RELEASED,
+          frame.id().at(),
+          "no lever releases ground frame " + frame.id().quoted(),
+          "add to frame.yaml: {release: " + frame.id().text() + ", held while open: yes}, or no");
+    }
+  }
+
+  private static Lever lever(FrameFile.Lever lever) {
+    return new Lever(
+        lever.id().text(), lever.label(), work(lever.work().orElseThrow()), lever.id().at());
+  }
+
+  private static Work work(FrameFile.Work work) {
+    if (work instanceof FrameFile.OfSignal of) {
+      return new Work.OfSignal(of.signal().text());
+    }
+    if (work instanceof FrameFile.OfPoints of) {
+      return new Work.OfPoints(texts(of.points()));
+    }
+    if (work instanceof FrameFile.OfBolt of) {
+      return new Work.OfBolt(texts(of.points()), of.normallyIn());
+    }
+    if (work instanceof FrameFile.OfRelease of) {
+      return new Work.OfRelease(of.groundFrame().text(), of.heldWhileOpen());
+    }
+    return new Work.Spare();
+  }
+
+  private static List<String> texts(List<Written> written) {
+    return written.stream().map(Written::text).toList();
+  }
+
+  private static int number(String lever) {
+    return Integer.parseInt(lever.replaceAll("[A-Z]$", ""));
+  }
+
+  private static <T> Map<String, T> byId(List<T> all, Function<T, Written> id) {
+    return all.stream()
+        .collect(
+            Collectors.toMap(t -> id.apply(t).text(), t -> t, (a, b) -> a, LinkedHashMap::new));
+  }
+}

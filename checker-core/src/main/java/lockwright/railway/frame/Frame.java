@@ -1,0 +1,46 @@
+package lockwright.railway.frame;
+
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/** The levers, in order of their numbers; each thing is worked by one lever at most. */
+public record Frame(List<Lever> levers) {
+  public Frame {
+    levers = List.copyOf(levers);
+  }
+
+  public Lever lever(String id) {
+    return levers.stream()
+        .filter(l -> l.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchElementException("lever " + id));
+  }
+
+  /** The lever that works a signal; none for a fixed distant. */
+  public Optional<Lever> ofSignal(String signal) {
+    return levers.stream().filter(l -> l.work().equals(new Work.OfSignal(signal))).findFirst();
+  }
+
+  /** The lever that works points; none for points of a ground frame. */
+  public Optional<Lever> ofPoints(String points) {
+    return levers.stream()
+        .filter(l -> l.work() instanceof Work.OfPoints w && w.points().contains(points))
+        .findFirst();
+  }
+
+  /** The lever that works the bolt of points, if they have one. */
+  public Optional<Lever> ofBolt(String points) {
+    return levers.stream()
+        .filter(l -> l.work() instanceof Work.OfBolt w && w.points().contains(points))
+        .findFirst();
+  }
+
+  /** The lever that gives the release of a ground frame. */
+  public Lever ofRelease(String groundFrame) {
+    return levers.stream()
+        .filter(l -> l.work() instanceof Work.OfRelease w && w.groundFrame().equals(groundFrame))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchElementException("release of " + groundFrame));
+  }
+}

@@ -1,0 +1,18 @@
+package lockwright.railway.frame;
+
+import java.util.List;
+
+/** What a lever works; `docs/meaning.md` 2.1. Things are named by their ids in the plan. */
+public sealed interface Work {
+  record OfSignal(String signal) implements Work {}
+
+  record OfPoints(List<String> points) implements Work {}
+
+  /** The bolts of points: in with the lever normal, or out. */
+  record OfBolt(List<String> points, boolean normallyIn) implements Work {}
+
+  /** The release of a ground frame; held: the lever may leave R only with all its points normal. */
+  record OfRelease(String groundFrame, boolean heldWhileOpen) implements Work {}
+
+  record Spare() implements Work {}
+}

@@ -1,0 +1,11 @@
+package lockwright.railway.layout;
+
+/**
+ * Two routes of different arms that must not be signalled together, and why; `docs/meaning.md` 1.4.
+ *
+ * @param first the route of the arm that stands earlier in the plan
+ * @param reason the shared things, in words: "track loop, points 5 (N and R)"
+ * @param possible whether all points that both need are needed in one position, so that both routes
+ *     can lie at once
+ */
+public record Conflict(Route first, Route second, String reason, boolean possible) {}

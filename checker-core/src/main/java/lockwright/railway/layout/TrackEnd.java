@@ -1,0 +1,14 @@
+package lockwright.railway.layout;
+
+/** One of the two ends (0 or 1) of a track. Which is which has no meaning outside a layout. */
+public record TrackEnd(String track, int end) {
+  public TrackEnd {
+    if (end != 0 && end != 1) {
+      throw new IllegalArgumentException("a track has ends 0 and 1, not " + end);
+    }
+  }
+
+  public TrackEnd opposite() {
+    return new TrackEnd(track, 1 - end);
+  }
+}

@@ -1,0 +1,252 @@
+package lockwright.railway.requirement;
+
+import java.util.List;
+import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.DistantPath;
+import lockwright.railway.layout.Route;
+
+/**
+ * One instance of a requirement; `docs/meaning.md` 6 says when it is broken. Carries what it speaks
+ * about, never how the apparatus keeps it. {@link #id()} is unique in a box and stable.
+ */
+public sealed interface Requirement {
+  /** The name in the catalogue (`specs/requirements.yaml`): "points set". */
+  String name();
+
+  /** What the instance is about, in words: "signal 2". */
+  String subject();
+
+  default String id() {
+    return name() + ": " + subject();
+  }
+
+  /** Whether it is a possibility, shown by a played sequence, rather than safety. */
+  default boolean possibility() {
+    return false;
+  }
+
+  /** What must be able to come about for a proof not to be empty; none for a possibility. */
+  List<Subject> speaksAbout();
+
+  record PointsSet(String signal, List<Route> routes) implements Requirement {
+    @Override
+    public String name() {
+      return "points set";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(signal));
+    }
+  }
+
+  /** The routes of the signal that pass the points facing. */
+  record PointsBolted(String signal, String points, List<Route> routes) implements Requirement {
+    @Override
+    public String name() {
+      return "points bolted";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", points " + points;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(routes));
+    }
+  }
+
+  record BoltAndPointsAgree(String points) implements Requirement {
+    @Override
+    public String name() {
+      return "bolt and points agree";
+    }
+
+    @Override
+    public String subject() {
+      return "points " + points;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.Bolted(points), new Subject.PartWay(points));
+    }
+  }
+
+  record RouteHeld(Route route) implements Requirement {
+    @Override
+    public String name() {
+      return "route held";
+    }
+
+    @Override
+    public String subject() {
+      return "route " + route.name();
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(List.of(route)));
+    }
+  }
+
+  /**
+   * @param conflicts the conflicts between routes of the two
+   * @param always whether every pair of routes of the two conflicts
+   */
+  record NoConflict(String first, String second, List<Conflict> conflicts, boolean always)
+      implements Requirement {
+    @Override
+    public String name() {
+      return "no conflict";
+    }
+
+    @Override
+    public String subject() {
+      return "signals " + first + " and " + second;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(first), new Subject.SignalOff(second));
+    }
+  }
+
+  /** @param passenger of the path's facing points, those on a passenger line */
+  record DistantFollows(DistantPath path, List<String> passenger) implements Requirement {
+    @Override
+    public String name() {
+      return "distant follows";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + path.distant();
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(path.distant()));
+    }
+  }
+
+  /** The routes of the signal with points of the ground frame. */
+  record ReleaseHome(String signal, String groundFrame, List<Route> routes) implements Requirement {
+    @Override
+    public String name() {
+      return "release home";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", ground frame " + groundFrame;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(routes));
+    }
+  }
+
+  record OneTokenOut(String section) implements Requirement {
+    @Override
+    public String name() {
+      return "one token out";
+    }
+
+    @Override
+    public String subject() {
+      return "section " + section;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.TokenOut(section));
+    }
+  }
+
+  record SectionSignalEarned(String section, String signal) implements Requirement {
+    @Override
+    public String name() {
+      return "section signal earned";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", section " + section;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(signal));
+    }
+  }
+
+  record SectionSignalsApart(String section, String first, String second) implements Requirement {
+    @Override
+    public String name() {
+      return "section signals apart";
+    }
+
+    @Override
+    public String subject() {
+      return "signals " + first + " and " + second + ", section " + section;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(first), new Subject.SignalOff(second));
+    }
+  }
+
+  record RouteCanBeCleared(Route route) implements Requirement {
+    @Override
+    public String name() {
+      return "route can be cleared";
+    }
+
+    @Override
+    public String subject() {
+      return "route " + route.name();
+    }
+
+    @Override
+    public boolean possibility() {
+      return true;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of();
+    }
+  }
+
+  record LeverCanBeMoved(String lever) implements Requirement {
+    @Override
+    public String name() {
+      return "lever can be moved";
+    }
+
+    @Override
+    public String subject() {
+      return "lever " + lever;
+    }
+
+    @Override
+    public boolean possibility() {
+      return true;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of();
+    }
+  }
+}

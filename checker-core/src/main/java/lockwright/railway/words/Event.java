@@ -1,0 +1,57 @@
+package lockwright.railway.words;
+
+import lockwright.railway.frame.Position;
+
+/**
+ * One movement, named in the words of the spec. Says nothing of when it is allowed or what it does:
+ * `docs/meaning.md` 2 to 4 do. {@link #key()} is unique in a box and stable.
+ */
+public sealed interface Event {
+  String key();
+
+  /** A half-stroke of a lever, or (for possibility) a whole stroke. */
+  record LeverMoves(String lever, Position from, Position to) implements Event {
+    @Override
+    public String key() {
+      return "lever " + lever + " " + from + ">" + to;
+    }
+  }
+
+  /** A half-stroke of points of a ground frame. */
+  record PointsMove(String points, Position from, Position to) implements Event {
+    @Override
+    public String key() {
+      return "points " + points + " " + from + ">" + to;
+    }
+  }
+
+  /** Something done at an instrument of a section. */
+  record AtInstrument(String section, Deed deed, String instrument) implements Event {
+    @Override
+    public String key() {
+      return "section " + section + ": " + deed.words() + " at " + instrument;
+    }
+  }
+
+  /** The events of `docs/meaning.md` 4.2, in the order of its table. */
+  enum Deed {
+    PLUNGE("plunge"),
+    STOP_PLUNGING("stop plunging"),
+    START_WITHDRAWAL("start a withdrawal"),
+    FINISH_WITHDRAWAL("finish the withdrawal"),
+    GIVE_UP_WITHDRAWAL("give up the withdrawal"),
+    PUT_FRESH_IN("put a fresh token in"),
+    PUT_OTHER_IN("put another token in"),
+    IRREGULAR_WITHDRAWAL("irregular withdrawal");
+
+    private final String words;
+
+    Deed(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+}

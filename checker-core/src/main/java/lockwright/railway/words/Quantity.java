@@ -1,0 +1,64 @@
+package lockwright.railway.words;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Something that can be said of a box at one moment, by the name that certificates and traces use, and
+ * the values that it can take, in order. Which quantities a box has, and how they change, is not said
+ * here.
+ */
+public record Quantity(String key, List<String> values) {
+  private static final List<String> POSITIONS = List.of("N", "M", "R");
+  private static final List<String> NO_YES = List.of("no", "yes");
+
+  public Quantity {
+    values = List.copyOf(values);
+  }
+
+  public static Quantity lever(String lever) {
+    return new Quantity("lever " + lever, POSITIONS);
+  }
+
+  /** The position of points of a ground frame. */
+  public static Quantity points(String points) {
+    return new Quantity("points " + points, POSITIONS);
+  }
+
+  public static Quantity phase(String section) {
+    return new Quantity("section " + section + ": phase", List.of("in", "out"));
+  }
+
+  public static Quantity tokensIn(String section, String instrument, int tokens) {
+    return count("section " + section + ": tokens in " + instrument, tokens);
+  }
+
+  public static Quantity tokensOut(String section, int tokens) {
+    return count("section " + section + ": tokens out", tokens);
+  }
+
+  public static Quantity freshTokens(String section, int tokens) {
+    return count("section " + section + ": fresh tokens", tokens);
+  }
+
+  public static Quantity plunging(String section, String instrument) {
+    return new Quantity("section " + section + ": plunging at " + instrument, NO_YES);
+  }
+
+  public static Quantity withdrawal(String section, String instrument) {
+    return new Quantity("section " + section + ": withdrawal at " + instrument, NO_YES);
+  }
+
+  public static Quantity release(String section) {
+    return new Quantity("section " + section + ": release", List.of("locked", "given"));
+  }
+
+  public static Quantity irregularWithdrawal(String section) {
+    return new Quantity(
+        "section " + section + ": irregular withdrawal", List.of("unused", "used"));
+  }
+
+  private static Quantity count(String key, int most) {
+    return new Quantity(key, IntStream.rangeClosed(0, most).mapToObj(Integer::toString).toList());
+  }
+}

@@ -1,0 +1,38 @@
+package lockwright.report.readback;
+
+import java.util.List;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Work;
+
+/** What each lever works. */
+final class LeverItems {
+  private LeverItems() {}
+
+  static List<Item> of(Box box) {
+    return box.frame().levers().stream()
+        .map(
+            l ->
+                new Item("levers", "", l.id(), work(l.work()) + PlanItems.label(l.id(), l.label())))
+        .toList();
+  }
+
+  private static String work(Work work) {
+    if (work instanceof Work.OfSignal signal) {
+      return "signal " + signal.signal();
+    }
+    if (work instanceof Work.OfPoints points) {
+      return "points " + Words.list(points.points());
+    }
+    if (work instanceof Work.OfBolt bolt) {
+      return "bolt of points "
+          + Words.list(bolt.points())
+          + (bolt.normallyIn() ? ": in at N, out at R" : ": out at N, in at R");
+    }
+    if (work instanceof Work.OfRelease release) {
+      return "release of ground frame "
+          + release.groundFrame()
+          + (release.heldWhileOpen() ? ", held while it is open" : ", not held while it is open");
+    }
+    return "spare";
+  }
+}

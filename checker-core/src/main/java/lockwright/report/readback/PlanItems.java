@@ -1,0 +1,116 @@
+package lockwright.report.readback;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.layout.Attachment;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Points;
+import lockwright.railway.layout.Track;
+import lockwright.railway.layout.TrackEnd;
+
+/**
+ * Tracks with what lies at their ends, points, crossings and ground frames, as the plan gives them.
+ */
+final class PlanItems {
+  private PlanItems() {}
+
+  static List<Item> of(Box box) {
+    Layout layout = box.layout();
+    List<Item> items = new ArrayList<>();
+    for (Track track : layout.tracks()) {
+      String passenger = track.passenger() ? "passenger line; " : "";
+      String ends = end(layout, track, 0) + "; " + end(layout, track, 1);
+      items.add(
+          new Item("tracks", "", track.id(), passenger + ends + label(track.id(), track.label())));
+    }
+    for (Points points : layout.points()) {
+      items.add(
+          new Item(
+              "points", "", points.id(), legs(box, points) + label(points.id(), points.label())));
+    }
+    layout
+        .crossings()
+        .forEach(
+            c ->
+                items.add(
+                    new Item(
+                        "crossings",
+                        "",
+                        c.id(),
+                        String.join(" - ", c.firstWay())
+                            + " crosses "
+                            + String.join(" - ", c.secondWay())
+                            + label(c.id(), c.label()))));
+    layout
+        .groundFrames()
+        .forEach(
+            g ->
+                items.add(
+                    new Item(
+                        "ground frames",
+                        "",
+                        g.id(),
+                        "works points " + Words.list(g.points()) + label(g.id(), g.label()))));
+    return items;
+  }
+
+  /** A label in words, where it says more than the id. */
+  static String label(String id, String label) {
+    return label.equals(id) || label.isEmpty() ? "" : "; label \"" + label + "\"";
+  }
+
+  private static String end(Layout layout, Track track, int end) {
+    TrackEnd at = new TrackEnd(track.id(), end);
+    String shunt = layout.limitsOfShunt().contains(at) ? ", limit of shunt" : "";
+    return attachment(layout.at(at)) + shunt;
+  }
+
+  private static String attachment(Attachment at) {
+    if (at instanceof Attachment.Joint joint) {
+      return "joint with " + joint.other().track();
+    }
+    if (at instanceof Attachment.AtPoints points) {
+      String leg =
+          points.leg() == Leg.TOE
+              ? "toe"
+              : points.leg() == Leg.NORMAL ? "normal leg" : "reverse leg";
+      return leg + " of points " + points.points();
+    }
+    if (at instanceof Attachment.AtCrossing crossing) {
+      return "crossing " + crossing.crossing() + " to " + crossing.across().track();
+    }
+    if (at instanceof Attachment.InSection section) {
+      return "section " + section.section();
+    }
+    return ((Attachment.AtLimit) at).limit().words();
+  }
+
+  private static String legs(Box box, Points points) {
+    return "toe "
+        + points.toe()
+        + ", normal "
+        + points.track(Lie.NORMAL).orElse("trap")
+        + ", reverse "
+        + points.track(Lie.REVERSE).orElse("trap")
+        + (box.layout().track(points.toe()).passenger() ? "; on a passenger line" : "")
+        + "; worked by "
+        + worker(box, points.id())
+        + box.frame().ofBolt(points.id()).map(l -> ", bolt by lever " + l.id()).orElse(", no bolt");
+  }
+
+  private static String worker(Box box, String points) {
+    Optional<Lever> lever = box.frame().ofPoints(points);
+    Optional<GroundFrame> ground =
+        Optional.ofNullable(box.layout().pointsOfGroundFrames().get(points));
+    return lever
+        .map(l -> "lever " + l.id())
+        .or(() -> ground.map(g -> "ground frame " + g.id()))
+        .orElse("NOTHING");
+  }
+}

@@ -1,0 +1,77 @@
+package lockwright.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.audit.Audited;
+import lockwright.audit.CheckedBy;
+import lockwright.audit.MissingEntry;
+import lockwright.railway.Box;
+
+/** What there is to say of a verdict, below the line with its word. */
+record Finding(Box box) implements Audited.Cases<List<String>> {
+  /** The line with the word, and what is below it. */
+  List<String> text(Audited audited) {
+    List<String> text = new ArrayList<>(List.of(Word.line(audited)));
+    text.addAll(audited.fold(this));
+    return text;
+  }
+
+  @Override
+  public List<String> proved(Audited.Proved proved) {
+    return List.of();
+  }
+
+  @Override
+  public List<String> empty(Audited.Empty empty) {
+    List<String> text = new ArrayList<>();
+    text.add("  it cannot be broken, but what it speaks about cannot come about either:");
+    empty.never().forEach(n -> text.add("  never: " + n.subject().id()));
+    return text;
+  }
+
+  @Override
+  public List<String> broken(Audited.Broken broken) {
+    Sequence sequence = Sequence.of(box, broken.played());
+    List<String> text = new ArrayList<>(sequence.text());
+    text.add("  here it breaks: " + Rule.broken(broken.requirement()));
+    text.add("  the requirement: " + Rule.words(broken.requirement()));
+    text.add(
+        broken.shortest()
+            ? "  no sequence of fewer half-strokes and events breaks it"
+            : "  perhaps a shorter sequence breaks it too");
+    MissingEntry.draft(box, broken.requirement(), broken.played())
+        .ifPresent(missing -> text.addAll(missing(missing, sequence)));
+    return text;
+  }
+
+  private static List<String> missing(MissingEntry missing, Sequence sequence) {
+    String stops =
+        missing.stopsAt() == 0
+            ? "the sequence could not begin so"
+            : "movement " + sequence.line(missing.stopsAt()) + " would not be free";
+    return List.of(
+        "  perhaps missing: '" + missing.words() + "'; with it " + stops,
+        "    (a draft for a competent person; that it mends the requirement is not claimed)");
+  }
+
+  @Override
+  public List<String> undecided(Audited.Undecided undecided) {
+    return List.of("  reason: " + undecided.reason());
+  }
+
+  @Override
+  public List<String> shown(Audited.Shown shown) {
+    return Sequence.of(box, shown.played()).text();
+  }
+
+  @Override
+  public List<String> impossible(Audited.Impossible impossible) {
+    String checked =
+        String.join(", ", impossible.checkedBy().stream().map(CheckedBy::words).toList());
+    return List.of(
+        "  it cannot come about from any beginning, however the box is worked (certificate checked"
+            + " by: "
+            + checked
+            + ")");
+  }
+}

@@ -1,0 +1,78 @@
+package lockwright.report.text;
+
+import java.util.Locale;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Position;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event;
+
+/** What is done, in words: "pull 5 West points", "Sedgeholm plunges". */
+final class MovementWords {
+  private final Box box;
+  private final boolean namingSections;
+
+  /** @param namingSections whether it must be said in which section a man works his instrument */
+  MovementWords(Box box, boolean namingSections) {
+    this.box = box;
+    this.namingSections = namingSections;
+  }
+
+  /** One or two half-strokes of a lever or of points as one movement; any other event as it is. */
+  String of(Event event) {
+    if (event instanceof Event.LeverMoves move) {
+      return lever(move);
+    }
+    if (event instanceof Event.PointsMove move) {
+      return points(move);
+    }
+    return atInstrument((Event.AtInstrument) event);
+  }
+
+  private String lever(Event.LeverMoves move) {
+    boolean pull = move.from().compareTo(move.to()) < 0;
+    String label = box.frame().lever(move.lever()).label();
+    return (pull ? "pull " : "replace ")
+        + move.lever()
+        + (label.isEmpty() ? "" : " " + label)
+        + howFar(move.from(), move.to());
+  }
+
+  private String points(Event.PointsMove move) {
+    boolean reverse = move.from().compareTo(move.to()) < 0;
+    String groundFrame = box.layout().pointsOfGroundFrames().get(move.points()).id();
+    return "at ground frame "
+        + groundFrame
+        + (reverse ? ": reverse points " : ": restore points ")
+        + move.points()
+        + howFar(move.from(), move.to());
+  }
+
+  private static String howFar(Position from, Position to) {
+    if (to == Position.M) {
+      return " part-way";
+    }
+    return from == Position.M ? " the rest of the way" : "";
+  }
+
+  private String atInstrument(Event.AtInstrument event) {
+    Section section = section(event.section());
+    String token = section.token().name().toLowerCase(Locale.ROOT);
+    String at = event.instrument();
+    String in = namingSections ? "section " + section.name() + ": " : "";
+    return in
+        + switch (event.deed()) {
+          case PLUNGE -> at + " plunges";
+          case STOP_PLUNGING -> at + " stops plunging";
+          case START_WITHDRAWAL -> at + " starts to withdraw a " + token;
+          case FINISH_WITHDRAWAL -> at + " finishes the withdrawal of the " + token;
+          case GIVE_UP_WITHDRAWAL -> at + " gives up the withdrawal";
+          case PUT_FRESH_IN -> "a " + token + ", withdrawn and not used, is put in at " + at;
+          case PUT_OTHER_IN -> "a " + token + " is put in at " + at;
+          case IRREGULAR_WITHDRAWAL -> "a " + token + " is withdrawn irregularly at " + at;
+        };
+  }
+
+  private Section section(String name) {
+    return box.sections().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+  }
+}

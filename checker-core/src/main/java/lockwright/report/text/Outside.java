@@ -1,0 +1,85 @@
+package lockwright.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Position;
+import lockwright.railway.frame.Work;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/** What a movement moves outside the frame: 2.2 of {@code docs/meaning.md}, in words. */
+final class Outside {
+  private final Box box;
+
+  Outside(Box box) {
+    this.box = box;
+  }
+
+  /** What the movement moves and what changes in the sections with it, joined by semicolons. */
+  String of(Event event, SortedMap<String, String> before, SortedMap<String, String> after) {
+    List<String> moved = new ArrayList<>();
+    if (event instanceof Event.LeverMoves move) {
+      work(box.frame().lever(move.lever()).work(), move.to(), moved);
+    } else if (event instanceof Event.PointsMove move) {
+      moved.add(points(List.of(move.points()), move.to()));
+    }
+    box.sections().forEach(s -> section(s, before, after, moved));
+    return String.join("; ", moved);
+  }
+
+  private static void work(Work work, Position to, List<String> moved) {
+    if (work instanceof Work.OfSignal signal) {
+      moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
+    } else if (work instanceof Work.OfPoints points) {
+      moved.add(points(points.points(), to));
+    } else if (work instanceof Work.OfBolt bolt) {
+      String bolts = "bolt of " + String.join(", ", bolt.points());
+      String atNormal = bolt.normallyIn() ? " in" : " out";
+      String atReverse = bolt.normallyIn() ? " out" : " in";
+      moved.add(bolts + one(to, atNormal, " neither in nor out", atReverse));
+    } else if (work instanceof Work.OfRelease release) {
+      moved.add(
+          release.groundFrame() + " release" + one(to, " home", " neither home nor given", " given"));
+    }
+  }
+
+  private static String points(List<String> points, Position to) {
+    return "points "
+        + String.join(", ", points)
+        + " lie"
+        + one(to, " normal", " neither way", " reverse");
+  }
+
+  private static String one(Position to, String normal, String partWay, String reverse) {
+    return to == Position.N ? normal : to == Position.M ? partWay : reverse;
+  }
+
+  private static void section(
+      Section s,
+      SortedMap<String, String> before,
+      SortedMap<String, String> after,
+      List<String> moved) {
+    String token = s.token().name().toLowerCase(Locale.ROOT);
+    String out = Quantity.tokensOut(s.name(), s.tokens()).key();
+    if (!before.get(out).equals(after.get(out))) {
+      moved.add(counted(after.get(out), token) + " out");
+    }
+    String release = Quantity.release(s.name()).key();
+    if (s.release().isPresent() && !before.get(release).equals(after.get(release))) {
+      List<String> levers = s.release().get().levers();
+      moved.add(
+          (levers.size() == 1 ? "lever " : "levers ")
+              + String.join(", ", levers)
+              + (after.get(release).equals("given") ? " released for one pull" : " locked again"));
+    }
+  }
+
+  /** "1 token", "2 tokens", "2 staffs". */
+  static String counted(String number, String token) {
+    return number + " " + token + (number.equals("1") ? "" : "s");
+  }
+}

@@ -1,0 +1,33 @@
+package lockwright.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.spec.Problem;
+
+/** The problems of a spec that is not checked for them. */
+public final class Rejection {
+  private Rejection() {}
+
+  /**
+   * The lines of every problem, by place.
+   *
+   * @param folder the path of the spec's folder as it is to be shown, ended by a slash
+   */
+  public static List<String> lines(List<Problem> problems, String folder) {
+    List<String> lines = new ArrayList<>();
+    problems.forEach(p -> p.text(folder).lines().forEach(lines::add));
+    return Shown.lines(lines);
+  }
+
+  /** How many there are, and the first. */
+  public static List<String> summary(List<Problem> problems, String folder) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        folder
+            + ": "
+            + (problems.size() == 1 ? "1 problem" : problems.size() + " problems, the first")
+            + ":");
+    problems.get(0).text(folder).lines().forEach(lines::add);
+    return Shown.lines(lines);
+  }
+}

@@ -1,0 +1,77 @@
+package lockwright.report.text;
+
+import java.util.Map;
+import lockwright.railway.requirement.Requirement;
+
+/** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
+final class Rule {
+  private static final Map<String, String> WORDS =
+      Map.of(
+          "points set",
+          "While an arm is off, all points on some one of its routes lie for it, and its flank traps"
+              + " lie for the trap.",
+          "points bolted",
+          "While a running arm is off for a route, the facing points of that route on a passenger"
+              + " line are bolted.",
+          "bolt and points agree",
+          "Points never move while their bolt is in, and a bolt goes in only with the points fully"
+              + " home.",
+          "route held",
+          "While an arm is off for a route, no points of the route, no flank trap of it, no bolt of"
+              + " its facing points and no release of a ground frame on it can be moved.",
+          "no conflict",
+          "No two arms are off for conflicting routes.",
+          "distant follows",
+          "A distant is off only while every stop signal that it speaks for is off, and the facing"
+              + " points before the last of them lie, and on a passenger line are bolted, for the"
+              + " path that it speaks for.",
+          "release home",
+          "While an arm is off for a route, the release of a ground frame with points on that route"
+              + " is home.",
+          "one token out",
+          "At most one token of a section is out of the instruments.",
+          "section signal earned",
+          "Each going off of a section signal needs a withdrawal at this box's instrument since a"
+              + " signal of that section last went off, of a token that is still out.",
+          "section signals apart",
+          "No two signals into one single-line section are off together.");
+
+  private Rule() {}
+
+  static String words(Requirement requirement) {
+    return WORDS.get(requirement.name());
+  }
+
+  /** What is so at the end of a sequence that breaks the requirement. */
+  static String broken(Requirement requirement) {
+    if (requirement instanceof Requirement.PointsSet r) {
+      return "signal " + r.signal() + " is off, and no route of it lies with its flank traps";
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      return "signal " + r.signal() + " is off over facing points " + r.points()
+          + ", which are not bolted";
+    } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
+      return "points " + r.points() + " lie neither way, and their bolt is not surely out";
+    } else if (requirement instanceof Requirement.RouteHeld r) {
+      return "signal " + r.route().signal() + " is off and its route " + r.route().name()
+          + " lies, and yet the last movement is free";
+    } else if (requirement instanceof Requirement.NoConflict r) {
+      return "signals " + r.first() + " and " + r.second()
+          + " are off together, for conflicting routes";
+    } else if (requirement instanceof Requirement.DistantFollows r) {
+      return "distant " + r.path().distant() + " is off, and not all that it speaks for is off, set"
+          + " and bolted";
+    } else if (requirement instanceof Requirement.ReleaseHome r) {
+      return "signal " + r.signal() + " is off, and the release of ground frame " + r.groundFrame()
+          + " is not home";
+    } else if (requirement instanceof Requirement.OneTokenOut r) {
+      return "two are out of section " + r.section();
+    } else if (requirement instanceof Requirement.SectionSignalEarned r) {
+      return "signal " + r.signal() + " goes off into section " + r.section()
+          + ", and no withdrawal here has earned it";
+    } else if (requirement instanceof Requirement.SectionSignalsApart r) {
+      return "signals " + r.first() + " and " + r.second() + " are off together, both into section "
+          + r.section();
+    }
+    throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");
+  }
+}

@@ -1,0 +1,146 @@
+package lockwright.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import lockwright.audit.Played;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Position;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/**
+ * A played run as numbered lever movements: the two half-strokes of one pull, if nothing comes between
+ * them, are one line.
+ */
+final class Sequence {
+  private static final int WIDEST = 60;
+
+  private final Box box;
+  private final Played played;
+  private final List<Line> lines = new ArrayList<>();
+
+  /** @param last the number of the line's last movement, from 1 */
+  private record Line(
+      Event event,
+      SortedMap<String, String> before,
+      SortedMap<String, String> after,
+      int last) {}
+
+  private Sequence(Box box, Played played) {
+    this.box = box;
+    this.played = played;
+    int number = 0;
+    for (Played.Step step : played.steps()) {
+      number++;
+      Line line = lines.isEmpty() ? null : lines.get(lines.size() - 1);
+      Event joined = line == null ? null : joined(line.event(), step.event());
+      if (joined == null) {
+        lines.add(new Line(step.event(), step.before(), step.after(), number));
+      } else {
+        lines.set(lines.size() - 1, new Line(joined, line.before(), step.after(), number));
+      }
+    }
+  }
+
+  static Sequence of(Box box, Played played) {
+    return new Sequence(box, played);
+  }
+
+  /** Both half-strokes as one, if they are the two of one stroke; else null. */
+  private static Event joined(Event first, Event then) {
+    if (first instanceof Event.LeverMoves a
+        && then instanceof Event.LeverMoves b
+        && a.lever().equals(b.lever())
+        && whole(a.from(), a.to(), b.to())) {
+      return new Event.LeverMoves(a.lever(), a.from(), b.to());
+    }
+    if (first instanceof Event.PointsMove a
+        && then instanceof Event.PointsMove b
+        && a.points().equals(b.points())
+        && whole(a.from(), a.to(), b.to())) {
+      return new Event.PointsMove(a.points(), a.from(), b.to());
+    }
+    return null;
+  }
+
+  private static boolean whole(Position from, Position by, Position to) {
+    return from != to && by == Position.M;
+  }
+
+  /** The beginning, and a numbered line for each movement with what it moves. */
+  List<String> text() {
+    boolean severalSections = box.sections().stream().filter(this::touched).count() > 1;
+    MovementWords words = new MovementWords(box, severalSections);
+    Outside outside = new Outside(box);
+    List<String> done = lines.stream().map(l -> words.of(l.event())).toList();
+    int width =
+        done.stream().mapToInt(String::length).filter(w -> w <= WIDEST).max().orElse(0);
+    int digits = Integer.toString(done.size()).length();
+    List<String> text = new ArrayList<>(beginning());
+    for (int i = 0; i < done.size(); i++) {
+      Line line = lines.get(i);
+      String moved = outside.of(line.event(), line.before(), line.after());
+      String number = String.format(Locale.ROOT, "%" + (digits + 2) + "d. ", i + 1);
+      String padded = done.get(i) + " ".repeat(Math.max(0, width - done.get(i).length()));
+      text.add((number + padded + (moved.isEmpty() ? "" : "  " + moved)).stripTrailing());
+    }
+    return text;
+  }
+
+  /** The number of the line in which this movement, from 1, is made. */
+  int line(int movement) {
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).last() >= movement) {
+        return i + 1;
+      }
+    }
+    return lines.size();
+  }
+
+  /** How things stand before: what the run does not touch is left out. */
+  private List<String> beginning() {
+    SortedMap<String, String> first = played.beginning();
+    List<String> text = new ArrayList<>();
+    text.add("  beginning: all levers normal");
+    for (String points : new TreeSet<>(box.layout().pointsOfGroundFrames().keySet())) {
+      String lie = first.get(Quantity.points(points).key());
+      if (!lie.equals("N")) {
+        text.add(
+            "  beginning: points "
+                + points
+                + (lie.equals("R") ? " lie reverse" : " lie neither way"));
+      }
+    }
+    box.sections().stream().filter(this::touched).forEach(s -> text.add(section(s, first)));
+    return text;
+  }
+
+  private boolean touched(Section section) {
+    return played.steps().stream().anyMatch(s -> touches(s, section));
+  }
+
+  private static boolean touches(Played.Step step, Section section) {
+    return step.event() instanceof Event.AtInstrument e && e.section().equals(section.name())
+        || step.event() instanceof Event.LeverMoves m
+            && section.release().filter(r -> r.levers().contains(m.lever())).isPresent();
+  }
+
+  private static String section(Section s, SortedMap<String, String> first) {
+    String token = s.token().name().toLowerCase(Locale.ROOT);
+    List<String> in = new ArrayList<>();
+    for (Section.Instrument e : s.instruments()) {
+      String number = first.get(Quantity.tokensIn(s.name(), e.name(), s.tokens()).key());
+      in.add(Outside.counted(number, token) + " in " + e.name());
+    }
+    String release = first.getOrDefault(Quantity.release(s.name()).key(), "");
+    return "  beginning: section "
+        + s.name()
+        + ": "
+        + String.join(", ", in)
+        + (release.isEmpty() ? "" : ", release " + release);
+  }
+}

@@ -1,0 +1,44 @@
+package lockwright.report.text;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Lines made safe to show: the last step of every public method of this package. */
+final class Shown {
+  private Shown() {}
+
+  static List<String> lines(List<String> lines) {
+    return lines.stream().map(Shown::line).toList();
+  }
+
+  /**
+   * The line with every control, format, private, unassigned or unpaired character and every line or
+   * paragraph separator as {@code \\u} and four hexadecimal digits of each code unit.
+   */
+  static String line(String line) {
+    return line.codePoints().mapToObj(Shown::character).collect(Collectors.joining());
+  }
+
+  private static String character(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.SURROGATE,
+          Character.UNASSIGNED ->
+          escaped(c);
+      default -> Character.toString(c);
+    };
+  }
+
+  private static String escaped(int c) {
+    StringBuilder escaped = new StringBuilder();
+    for (char unit : Character.toChars(c)) {
+      escaped.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
+    }
+    return escaped.toString();
+  }
+}

@@ -1,0 +1,72 @@
+package lockwright.report.text;
+
+import java.util.Locale;
+import lockwright.audit.Audited;
+
+/** The one word of a verdict. */
+enum Word {
+  PROVED(false),
+  EMPTY(true),
+  BROKEN(true),
+  UNDECIDED(true),
+  SHOWN(false),
+  IMPOSSIBLE(true);
+
+  private static final Audited.Cases<Word> OF =
+      new Audited.Cases<>() {
+        @Override
+        public Word proved(Audited.Proved proved) {
+          return PROVED;
+        }
+
+        @Override
+        public Word empty(Audited.Empty empty) {
+          return EMPTY;
+        }
+
+        @Override
+        public Word broken(Audited.Broken broken) {
+          return BROKEN;
+        }
+
+        @Override
+        public Word undecided(Audited.Undecided undecided) {
+          return UNDECIDED;
+        }
+
+        @Override
+        public Word shown(Audited.Shown shown) {
+          return SHOWN;
+        }
+
+        @Override
+        public Word impossible(Audited.Impossible impossible) {
+          return IMPOSSIBLE;
+        }
+      };
+
+  private final boolean fails;
+
+  Word(boolean fails) {
+    this.fails = fails;
+  }
+
+  static Word of(Audited audited) {
+    return audited.fold(OF);
+  }
+
+  /** Whether it fails the build. */
+  boolean fails() {
+    return fails;
+  }
+
+  /** The word, and what it is the verdict on. */
+  static String line(Audited audited) {
+    return of(audited) + ": " + audited.requirement().id();
+  }
+
+  @Override
+  public String toString() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

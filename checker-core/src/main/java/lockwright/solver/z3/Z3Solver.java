@@ -1,0 +1,109 @@
+package lockwright.solver.z3;
+
+import com.microsoft.z3.BoolExpr;
+import com.microsoft.z3.Context;
+import com.microsoft.z3.Expr;
+import com.microsoft.z3.Model;
+import com.microsoft.z3.Params;
+import com.microsoft.z3.Status;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lockwright.solver.Solver;
+
+/** Z3's solver for finite domains, which is several times faster on these questions than its default. */
+final class Z3Solver implements Solver {
+  private final Context context;
+  private final com.microsoft.z3.Solver solver;
+  private final Params params;
+  private final long deadline;
+  private final List<BoolExpr> positive = new ArrayList<>();
+  private final List<BoolExpr> negative = new ArrayList<>();
+  private final Map<Expr<?>, Integer> literals = new HashMap<>();
+  private Model model;
+  private int[] core;
+
+  Z3Solver(Context context, int effort, long deadline) {
+    this.context = context;
+    this.deadline = deadline;
+    solver = context.mkSolver("QF_FD");
+    params = context.mkParams();
+    params.add("random_seed", 1);
+    if (effort > 0) {
+      params.add("rlimit", effort);
+    }
+    solver.setParameters(params);
+  }
+
+  @Override
+  public int variable() {
+    int number = positive.size() + 1;
+    BoolExpr constant = context.mkBoolConst("b" + number);
+    BoolExpr negation = context.mkNot(constant);
+    positive.add(constant);
+    negative.add(negation);
+    literals.put(constant, number);
+    literals.put(negation, -number);
+    return number;
+  }
+
+  @Override
+  public void clause(int... clause) {
+    BoolExpr[] terms = terms(clause);
+    solver.add(new BoolExpr[] {terms.length == 1 ? terms[0] : context.mkOr(terms)});
+  }
+
+  @Override
+  public Answer check(int... assumptions) {
+    model = null;
+    core = null;
+    long left = (deadline - System.nanoTime()) / 1_000_000;
+    if (left <= 0) {
+      return Answer.UNKNOWN;
+    }
+    if (left < Integer.MAX_VALUE) {
+      params.add("timeout", (int) left);
+      solver.setParameters(params);
+    }
+    Status status = solver.check(terms(assumptions));
+    switch (status) {
+      case SATISFIABLE:
+        model = solver.getModel();
+        return Answer.SATISFIABLE;
+      case UNSATISFIABLE:
+        BoolExpr[] found = solver.getUnsatCore();
+        core = new int[found.length];
+        for (int i = 0; i < found.length; i++) {
+          core[i] = literals.get(found[i]);
+        }
+        return Answer.UNSATISFIABLE;
+      default:
+        return Answer.UNKNOWN;
+    }
+  }
+
+  @Override
+  public boolean value(int variable) {
+    // A boolean that the model leaves open may have either value; false is as good as true.
+    return model.evaluate(positive.get(variable - 1), true).isTrue();
+  }
+
+  @Override
+  public int[] core() {
+    return core.clone();
+  }
+
+  @Override
+  public void close() {
+    context.close();
+  }
+
+  private BoolExpr[] terms(int[] some) {
+    BoolExpr[] terms = new BoolExpr[some.length];
+    for (int i = 0; i < some.length; i++) {
+      terms[i] = some[i] > 0 ? positive.get(some[i] - 1) : negative.get(-some[i] - 1);
+    }
+    return terms;
+  }
+}

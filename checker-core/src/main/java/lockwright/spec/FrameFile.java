@@ -1,0 +1,25 @@
+package lockwright.spec;
+
+import java.util.List;
+import java.util.Optional;
+
+/** `frame.yaml` as written, in its order. What is missing here has been told as a problem. */
+public record FrameFile(List<Lever> levers) {
+  /**
+   * A lever and what it works; its number is well formed. The label is empty if none is written.
+   */
+  public record Lever(Written id, String label, Optional<Work> work) {}
+
+  /** What a lever works, by name. */
+  public sealed interface Work {}
+
+  public record OfSignal(Written signal) implements Work {}
+
+  public record OfPoints(List<Written> points) implements Work {}
+
+  public record OfBolt(List<Written> points, boolean normallyIn) implements Work {}
+
+  public record OfRelease(Written groundFrame, boolean heldWhileOpen) implements Work {}
+
+  public record Spare() implements Work {}
+}

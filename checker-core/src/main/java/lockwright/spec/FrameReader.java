@@ -1,0 +1,112 @@
+package lockwright.spec;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads the form of `frame.yaml`; `docs/spec.md`. */
+final class FrameReader {
+  static final int MOST_LEVERS = 400;
+  private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
+  private static final List<String> WORKS = List.of("signal", "points", "bolt", "release");
+
+  private final Problems problems;
+  private final Shape shape;
+
+  private FrameReader(Problems problems) {
+    this.problems = problems;
+    this.shape = new Shape(problems);
+  }
+
+  static boolean isLeverNumber(String text) {
+    return NUMBER.matcher(text).matches();
+  }
+
+  static Optional<FrameFile> read(Node root, Problems problems) {
+    FrameReader reader = new FrameReader(problems);
+    return reader
+        .shape
+        .fields(root, "the frame", List.of("levers"))
+        .flatMap(fields -> fields.need("levers"))
+        .map(reader::levers);
+  }
+
+  private FrameFile levers(Node node) {
+    List<FrameFile.Lever> levers = new ArrayList<>();
+    List<Node.Field> fields = shape.named(node, "'levers' of the frame");
+    if (fields.isEmpty() && node instanceof Node.Mapping) {
+      problems.add(
+          Message.NOTHING_WRITTEN, node.at(), "the frame has no lever", "write its levers here");
+    }
+    if (fields.size() > MOST_LEVERS) {
+      problems.add(
+          Message.TOO_MANY_LEVERS,
+          fields.get(MOST_LEVERS).key().at(),
+          "the frame has " + fields.size() + " levers, over the limit of " + MOST_LEVERS,
+          "describe one signal box in a spec");
+    }
+    for (Node.Field field : fields) {
+      if (!isLeverNumber(field.key().text())) {
+        problems.add(
+            Message.LEVER_NUMBER,
+            field.key().at(),
+            field.key().quoted() + " is not the number of a lever",
+            "write a number from 1 to 9999 without leading noughts, perhaps with a capital letter"
+                + " after it: 12, 12A");
+      }
+      levers.add(lever(field));
+    }
+    return new FrameFile(List.copyOf(levers));
+  }
+
+  private FrameFile.Lever lever(Node.Field field) {
+    if (field.value() instanceof Node.Scalar scalar && scalar.written().text().equals("spare")) {
+      return new FrameFile.Lever(field.key(), "", Optional.of(new FrameFile.Spare()));
+    }
+    String thing = "lever " + field.key().quoted();
+    List<String> works =
+        field.value() instanceof Node.Mapping mapping
+            ? mapping.fields().stream().map(f -> f.key().text()).filter(WORKS::contains).toList()
+            : List.of();
+    if (works.size() != 1) {
+      problems.add(
+          Message.LEVER_WORK,
+          field.key().at(),
+          thing
+              + (works.isEmpty()
+                  ? " works nothing"
+                  : " works more than one thing: " + String.join(", ", works)),
+          "write one of: signal, points, bolt, release; or the word spare in place of them all");
+      return new FrameFile.Lever(field.key(), "", Optional.empty());
+    }
+    String work = works.get(0);
+    Optional<Fields> fields = shape.fields(field.value(), thing, keys(work));
+    return new FrameFile.Lever(
+        field.key(), fields.map(Fields::label).orElse(""), fields.flatMap(f -> work(work, f)));
+  }
+
+  private static List<String> keys(String work) {
+    return switch (work) {
+      case "bolt" -> List.of(work, "normal", "label");
+      case "release" -> List.of(work, "held while open", "label");
+      default -> List.of(work, "label");
+    };
+  }
+
+  private static Optional<FrameFile.Work> work(String work, Fields fields) {
+    return switch (work) {
+      case "signal" -> fields.text(work).map(FrameFile.OfSignal::new);
+      case "points" -> Optional.of(new FrameFile.OfPoints(fields.needTexts(work)));
+      case "bolt" -> {
+        boolean in =
+            fields.needWord("normal", "in", "out").filter(w -> w.text().equals("in")).isPresent();
+        yield Optional.of(new FrameFile.OfBolt(fields.needTexts(work), in));
+      }
+      default -> {
+        boolean held = fields.needYes("held while open");
+        yield fields.text(work).map(frame -> new FrameFile.OfRelease(frame, held));
+      }
+    };
+  }
+}

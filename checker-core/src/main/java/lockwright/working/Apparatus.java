@@ -1,0 +1,102 @@
+package lockwright.working;
+
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Route;
+import lockwright.railway.words.Quantity;
+
+/** What the positions mean: 2.2 of {@code docs/meaning.md}, a method a line of its table. */
+final class Apparatus {
+  private final Box box;
+  private final Quantities quantities;
+
+  Apparatus(Box box, Quantities quantities) {
+    this.box = box;
+    this.quantities = quantities;
+  }
+
+  /** The arm is off, where off is the danger: its lever is not fully N. */
+  Condition off(String signal) {
+    return ofSignal(signal, "M", "R");
+  }
+
+  /** The arm is off, where off is the goal: its lever is fully R. */
+  Condition surelyOff(String signal) {
+    return ofSignal(signal, "R");
+  }
+
+  private Condition ofSignal(String signal, String... positions) {
+    Optional<Lever> lever = box.frame().ofSignal(signal);
+    return lever.map(l -> lever(l.id(), positions)).orElse(Condition.FALSE);
+  }
+
+  Condition lies(String points, Lie lie) {
+    return quantities.is(positionOf(points), lie == Lie.NORMAL ? "N" : "R");
+  }
+
+  Condition lieNeitherWay(String points) {
+    return quantities.is(positionOf(points), "M");
+  }
+
+  /** The lever of the points, or their own position where a ground frame works them. */
+  private Quantity positionOf(String points) {
+    if (box.layout().pointsOfGroundFrames().containsKey(points)) {
+      return Quantity.points(points);
+    }
+    return box.frame()
+        .ofPoints(points)
+        .map(l -> Quantity.lever(l.id()))
+        .orElseThrow(() -> new IllegalArgumentException("nothing works points " + points));
+  }
+
+  /** A bolt of the points is surely in; never, where they have none. */
+  Condition bolted(String points) {
+    return box.frame()
+        .ofBolt(points)
+        .map(l -> lever(l.id(), normallyIn(l) ? "N" : "R"))
+        .orElse(Condition.FALSE);
+  }
+
+  /** A bolt of the points is not surely out; never, where they have none. */
+  Condition boltNotOut(String points) {
+    return box.frame()
+        .ofBolt(points)
+        .map(l -> Condition.not(lever(l.id(), normallyIn(l) ? "R" : "N")))
+        .orElse(Condition.FALSE);
+  }
+
+  private static boolean normallyIn(Lever lever) {
+    return ((Work.OfBolt) lever.work()).normallyIn();
+  }
+
+  Condition releaseHome(String groundFrame) {
+    return lever(box.frame().ofRelease(groundFrame).id(), "N");
+  }
+
+  Condition releaseGiven(String groundFrame) {
+    return lever(box.frame().ofRelease(groundFrame).id(), "R");
+  }
+
+  /** Each points of the route lies as it needs. */
+  Condition lies(Route route) {
+    return Condition.all(route.points().stream().map(p -> lies(p.points(), p.lie())).toList());
+  }
+
+  /** Each flank trap of the route lies for the trap. */
+  Condition trapsLie(Route route) {
+    return Condition.all(route.flankTraps().stream().map(t -> lies(t.points(), t.lie())).toList());
+  }
+
+  /** One of the routes lies. */
+  Condition oneLies(List<Route> routes) {
+    return Condition.any(routes.stream().map(this::lies).toList());
+  }
+
+  Condition lever(String lever, String... positions) {
+    return quantities.is(Quantity.lever(lever), positions);
+  }
+}

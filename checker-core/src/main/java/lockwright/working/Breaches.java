@@ -1,0 +1,198 @@
+package lockwright.working;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.requirement.Subject;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/** What breaks and what shows a requirement: 6 and 7 of {@code docs/meaning.md}. */
+final class Breaches {
+  private final Box box;
+  private final Quantities quantities;
+  private final Apparatus apparatus;
+  private final List<Movement> movements;
+
+  Breaches(Box box, Quantities quantities, Apparatus apparatus, List<Movement> movements) {
+    this.box = box;
+    this.quantities = quantities;
+    this.apparatus = apparatus;
+    this.movements = movements;
+  }
+
+  Breach of(Requirement requirement) {
+    if (requirement instanceof Requirement.PointsSet r) {
+      return state(pointsSet(r));
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      return state(
+          Condition.all(
+              apparatus.off(r.signal()),
+              apparatus.oneLies(r.routes()),
+              Condition.not(apparatus.bolted(r.points()))));
+    } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
+      return state(
+          Condition.all(apparatus.lieNeitherWay(r.points()), apparatus.boltNotOut(r.points())));
+    } else if (requirement instanceof Requirement.RouteHeld r) {
+      return routeHeld(r.route());
+    } else if (requirement instanceof Requirement.NoConflict r) {
+      return state(noConflict(r));
+    } else if (requirement instanceof Requirement.DistantFollows r) {
+      return state(distantFollows(r));
+    } else if (requirement instanceof Requirement.ReleaseHome r) {
+      return state(
+          Condition.all(
+              apparatus.off(r.signal()),
+              apparatus.oneLies(r.routes()),
+              Condition.not(apparatus.releaseHome(r.groundFrame()))));
+    } else if (requirement instanceof Requirement.OneTokenOut r) {
+      return state(tokensOut(r.section(), 2));
+    } else if (requirement instanceof Requirement.SectionSignalEarned r) {
+      return earned(r);
+    } else if (requirement instanceof Requirement.SectionSignalsApart r) {
+      return state(Condition.all(apparatus.off(r.first()), apparatus.off(r.second())));
+    }
+    throw new IllegalArgumentException(requirement.id() + " is not a requirement of safety");
+  }
+
+  Condition goal(Requirement requirement) {
+    if (requirement instanceof Requirement.RouteCanBeCleared r) {
+      return Condition.all(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+    } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
+      return apparatus.lever(r.lever(), "R");
+    }
+    throw new IllegalArgumentException(requirement.id() + " is not a possibility");
+  }
+
+  Condition reaches(Subject subject) {
+    if (subject instanceof Subject.SignalOff s) {
+      return apparatus.surelyOff(s.signal());
+    } else if (subject instanceof Subject.RouteSignalled s) {
+      return Condition.any(
+          s.routes().stream()
+              .map(r -> Condition.all(apparatus.surelyOff(r.signal()), apparatus.lies(r)))
+              .toList());
+    } else if (subject instanceof Subject.Bolted s) {
+      return apparatus.bolted(s.points());
+    } else if (subject instanceof Subject.PartWay s) {
+      return apparatus.lieNeitherWay(s.points());
+    } else if (subject instanceof Subject.TokenOut s) {
+      return tokensOut(s.section(), 1);
+    }
+    throw new IllegalArgumentException("a subject of no known kind: " + subject.id());
+  }
+
+  private static Breach state(Condition condition) {
+    return new Breach(condition, Map.of());
+  }
+
+  private Condition pointsSet(Requirement.PointsSet r) {
+    List<Condition> wrong = new ArrayList<>(List.of(apparatus.off(r.signal())));
+    for (Route route : r.routes()) {
+      wrong.add(Condition.not(Condition.all(apparatus.lies(route), apparatus.trapsLie(route))));
+    }
+    return Condition.all(wrong);
+  }
+
+  private Breach routeHeld(Route route) {
+    Set<String> levers = new TreeSet<>();
+    Set<String> ownPoints = new TreeSet<>();
+    for (PointsOnRoute p : route.points()) {
+      moves(p.points(), levers, ownPoints);
+      if (p.facing()) {
+        box.frame().ofBolt(p.points()).map(Lever::id).ifPresent(levers::add);
+      }
+      GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(p.points());
+      if (groundFrame != null) {
+        levers.add(box.frame().ofRelease(groundFrame.id()).id());
+      }
+    }
+    route.flankTraps().forEach(t -> moves(t.points(), levers, ownPoints));
+    Condition signalled = Condition.all(apparatus.off(route.signal()), apparatus.lies(route));
+    Map<Event, Condition> forbidden = new LinkedHashMap<>();
+    for (Movement movement : movements) {
+      if (movement.event() instanceof Event.LeverMoves m && levers.contains(m.lever())
+          || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())) {
+        forbidden.put(movement.event(), signalled);
+      }
+    }
+    return new Breach(Condition.FALSE, forbidden);
+  }
+
+  /** Adds what moves the points: a lever, or the points themselves at a ground frame. */
+  private void moves(String points, Set<String> levers, Set<String> ownPoints) {
+    if (box.layout().pointsOfGroundFrames().containsKey(points)) {
+      ownPoints.add(points);
+    } else {
+      box.frame().ofPoints(points).map(Lever::id).ifPresent(levers::add);
+    }
+  }
+
+  private Condition noConflict(Requirement.NoConflict r) {
+    Condition bothOff = Condition.all(apparatus.off(r.first()), apparatus.off(r.second()));
+    if (r.always()) {
+      return bothOff;
+    }
+    return Condition.all(
+        bothOff,
+        Condition.any(
+            r.conflicts().stream()
+                .map(c -> Condition.all(apparatus.lies(c.first()), apparatus.lies(c.second())))
+                .toList()));
+  }
+
+  private Condition distantFollows(Requirement.DistantFollows r) {
+    List<Condition> wrong = new ArrayList<>();
+    for (List<String> post : r.path().posts()) {
+      wrong.add(Condition.not(Condition.any(post.stream().map(apparatus::surelyOff).toList())));
+    }
+    for (PointsOnRoute p : r.path().facing()) {
+      wrong.add(Condition.not(apparatus.lies(p.points(), p.lie())));
+    }
+    for (String points : r.passenger()) {
+      wrong.add(Condition.not(apparatus.bolted(points)));
+    }
+    return Condition.all(apparatus.off(r.path().distant()), Condition.any(wrong));
+  }
+
+  private Breach earned(Requirement.SectionSignalEarned r) {
+    Condition noneFresh =
+        quantities.is(Quantity.freshTokens(r.section(), tokens(r.section())), "0");
+    Map<Event, Condition> forbidden = new LinkedHashMap<>();
+    box.frame()
+        .ofSignal(r.signal())
+        .ifPresent(
+            lever -> {
+              for (Movement movement : movements) {
+                if (movement.event() instanceof Event.LeverMoves m
+                    && m.lever().equals(lever.id())
+                    && m.from() == Position.N) {
+                  forbidden.put(m, noneFresh);
+                }
+              }
+            });
+    return new Breach(Condition.FALSE, forbidden);
+  }
+
+  private Condition tokensOut(String section, int least) {
+    return quantities.satisfies(Quantity.tokensOut(section, tokens(section)), out -> out >= least);
+  }
+
+  private int tokens(String section) {
+    return box.sections().stream()
+        .filter(s -> s.name().equals(section))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no section " + section))
+        .tokens();
+  }
+}

@@ -1,0 +1,128 @@
+package lockwright.working;
+
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Position;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/** The movements of levers and of points of ground frames: 2 and 3 of {@code docs/meaning.md}. */
+final class FrameMovements {
+  private final Box box;
+  private final Quantities quantities;
+  private final Apparatus apparatus;
+  private final Locking locking;
+  private final Strokes strokes;
+
+  FrameMovements(
+      Box box, Quantities quantities, Apparatus apparatus, Locking locking, Strokes strokes) {
+    this.box = box;
+    this.quantities = quantities;
+    this.apparatus = apparatus;
+    this.locking = locking;
+    this.strokes = strokes;
+  }
+
+  List<Movement> all() {
+    List<Movement> all = new ArrayList<>();
+    for (Lever lever : box.frame().levers()) {
+      if (!(lever.work() instanceof Work.Spare)) {
+        strokes.all().forEach(s -> all.add(ofLever(lever, s)));
+      }
+    }
+    for (String points : Quantities.groundFramePoints(box)) {
+      strokes.all().forEach(s -> all.add(ofPoints(points, s)));
+    }
+    return all;
+  }
+
+  private Movement ofLever(Lever lever, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.lever(lever.id());
+    List<Need> needs = new ArrayList<>();
+    List<Effect> effects = new ArrayList<>(List.of(move(quantity, stroke)));
+    needs.add(stands(quantity, stroke));
+    for (Entry entry : locking.naming(lever.id())) {
+      needs.add(Need.entry(keeps(entry, quantity, stroke), entry));
+    }
+    if (stroke.from() == Position.N) {
+      leavesNormal(lever, needs, effects);
+    }
+    if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
+      leavesReversed(release, needs);
+    }
+    return new Movement(
+        new Event.LeverMoves(lever.id(), stroke.from(), stroke.to()), needs, effects);
+  }
+
+  /** 3.1: what the stroke leads to, and leads through, is not forbidden by the entry. */
+  private Condition keeps(Entry entry, Quantity lever, Strokes.Stroke stroke) {
+    Condition forbidden = locking.forbidden(entry);
+    return Condition.all(
+        stroke.through().stream()
+            .map(p -> forbidden.before(List.of(quantities.set(lever, p.name()))))
+            .map(Condition::not)
+            .toList());
+  }
+
+  /** 3.3, token locks; 4.3, the going off of a section signal. */
+  private void leavesNormal(Lever lever, List<Need> needs, List<Effect> effects) {
+    for (Section section : box.sections()) {
+      String name = section.name();
+      if (section.release().filter(r -> r.levers().contains(lever.id())).isPresent()) {
+        Quantity release = Quantity.release(name);
+        needs.add(
+            Need.rule(
+                quantities.is(release, "given"),
+                "lever " + lever.id() + " leaves N only with the release of " + name + " given"));
+        effects.add(quantities.set(release, "locked"));
+      }
+      if (lever.work() instanceof Work.OfSignal work
+          && Quantities.sectionSignals(box, name).contains(work.signal())) {
+        effects.add(quantities.set(Quantity.freshTokens(name, section.tokens()), "0"));
+      }
+    }
+  }
+
+  /** 2.3: a release held while its ground frame is open. */
+  private void leavesReversed(Work.OfRelease release, List<Need> needs) {
+    GroundFrame groundFrame = box.layout().groundFrame(release.groundFrame());
+    if (release.heldWhileOpen()) {
+      for (String points : groundFrame.points()) {
+        needs.add(
+            Need.rule(
+                quantities.is(Quantity.points(points), "N"),
+                "the release is held until points " + points + " lie normal"));
+      }
+    }
+  }
+
+  /** 2.3: points of a ground frame move while its release is given. */
+  private Movement ofPoints(String points, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.points(points);
+    GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(points);
+    return new Movement(
+        new Event.PointsMove(points, stroke.from(), stroke.to()),
+        List.of(
+            stands(quantity, stroke),
+            Need.rule(
+                apparatus.releaseGiven(groundFrame.id()),
+                "points " + points + " move only with the release of their ground frame given")),
+        List.of(move(quantity, stroke)));
+  }
+
+  private Need stands(Quantity quantity, Strokes.Stroke stroke) {
+    return Need.rule(
+        quantities.is(quantity, stroke.from().name()),
+        quantity.key() + " is not at " + stroke.from());
+  }
+
+  private Effect move(Quantity quantity, Strokes.Stroke stroke) {
+    return quantities.set(quantity, stroke.to().name());
+  }
+}

@@ -1,0 +1,123 @@
+package lockwright.working;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
+import lockwright.railway.Box;
+import lockwright.railway.layout.Arm;
+import lockwright.railway.layout.Points;
+import lockwright.railway.layout.Route;
+import lockwright.railway.section.Section;
+import lockwright.railway.words.Quantity;
+
+/** The quantities of a box, in order, and the shortest ways to speak of their values. */
+final class Quantities {
+  private final List<Quantity> all = new ArrayList<>();
+  private final Map<Quantity, Integer> places = new HashMap<>();
+
+  Quantities(Box box) {
+    box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
+    groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
+    box.sections().forEach(s -> addSection(box, s));
+  }
+
+  /** The points that ground frames work, in the order of the plan. */
+  static List<String> groundFramePoints(Box box) {
+    return box.layout().points().stream()
+        .map(Points::id)
+        .filter(box.layout().pointsOfGroundFrames()::containsKey)
+        .toList();
+  }
+
+  /** The section signals of a section: 1.6. */
+  static List<String> sectionSignals(Box box, String section) {
+    return box.routes().stream()
+        .filter(r -> r.end().equals(new Route.End.InSection(section)))
+        .map(Route::signal)
+        .filter(s -> box.layout().signal(s).arm() == Arm.STOP)
+        .distinct()
+        .toList();
+  }
+
+  private void addSection(Box box, Section s) {
+    add(Quantity.phase(s.name()));
+    s.instruments().forEach(i -> add(Quantity.tokensIn(s.name(), i.name(), s.tokens())));
+    add(Quantity.tokensOut(s.name(), s.tokens()));
+    s.instruments().stream()
+        .filter(Section.Instrument::attended)
+        .forEach(i -> add(Quantity.plunging(s.name(), i.name())));
+    s.instruments().forEach(i -> add(Quantity.withdrawal(s.name(), i.name())));
+    s.release().ifPresent(r -> add(Quantity.release(s.name())));
+    if (!sectionSignals(box, s.name()).isEmpty()) {
+      add(Quantity.freshTokens(s.name(), s.tokens()));
+    }
+    if (s.irregular() == Section.Irregular.ONCE) {
+      add(Quantity.irregularWithdrawal(s.name()));
+    }
+  }
+
+  private void add(Quantity quantity) {
+    if (places.putIfAbsent(quantity, all.size()) != null) {
+      throw new IllegalArgumentException("two quantities of one name: " + quantity.key());
+    }
+    all.add(quantity);
+  }
+
+  List<Quantity> all() {
+    return List.copyOf(all);
+  }
+
+  boolean has(Quantity quantity) {
+    return places.containsKey(quantity);
+  }
+
+  int place(Quantity quantity) {
+    Integer place = places.get(quantity);
+    if (place == null) {
+      throw new IllegalArgumentException("the box has no " + quantity.key());
+    }
+    return place;
+  }
+
+  /** The quantity has one of these values. */
+  Condition is(Quantity quantity, String... values) {
+    List<String> wanted = Arrays.asList(values);
+    if (!quantity.values().containsAll(wanted)) {
+      throw new IllegalArgumentException(quantity.key() + " is never one of " + wanted);
+    }
+    return satisfies(quantity, v -> wanted.contains(quantity.values().get(v)));
+  }
+
+  /** The count, from 0, is such a number. */
+  Condition satisfies(Quantity quantity, IntPredicate wanted) {
+    BitSet set = new BitSet();
+    IntStream.range(0, quantity.values().size()).filter(wanted).forEach(set::set);
+    return Condition.oneOf(place(quantity), quantity, set);
+  }
+
+  /** The quantity gets this value. */
+  Effect set(Quantity quantity, String value) {
+    int index = quantity.values().indexOf(value);
+    if (index < 0) {
+      throw new IllegalArgumentException(quantity.key() + " is never " + value);
+    }
+    return map(quantity, v -> index);
+  }
+
+  /** A count, or a value that turns into the next one; at the edge it stays. */
+  Effect map(Quantity quantity, IntUnaryOperator becomes) {
+    int last = quantity.values().size() - 1;
+    return new Effect(
+        place(quantity),
+        IntStream.rangeClosed(0, last)
+            .map(v -> Math.max(0, Math.min(last, becomes.applyAsInt(v))))
+            .boxed()
+            .toList());
+  }
+}

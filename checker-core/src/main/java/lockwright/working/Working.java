@@ -1,0 +1,171 @@
+package lockwright.working;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.requirement.Subject;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+
+/**
+ * How a signal box can be worked: what can be said of it at one moment, how it begins, which
+ * movements it allows and what each does, and what each requirement forbids; {@code
+ * docs/meaning.md} 2 to 7. A box whose records name things that it has not is refused with {@link
+ * IllegalArgumentException} or {@link java.util.NoSuchElementException}, a fault of the caller.
+ * Does not change.
+ */
+public final class Working {
+  private final Quantities quantities;
+  private final Beginnings beginnings;
+  private final List<Movement> movements;
+  private final Map<Event, Movement> byEvent = new LinkedHashMap<>();
+  private final Breaches breaches;
+
+  private Working(Box box, Strokes strokes) {
+    quantities = new Quantities(box);
+    beginnings = new Beginnings(box, quantities);
+    Apparatus apparatus = new Apparatus(box, quantities);
+    Locking locking = new Locking(box, apparatus, strokes == Strokes.WHOLE);
+    List<Movement> all =
+        new ArrayList<>(new FrameMovements(box, quantities, apparatus, locking, strokes).all());
+    box.sections().forEach(s -> all.addAll(new SectionMovements(s, quantities).all()));
+    movements = List.copyOf(all);
+    movements.forEach(m -> byEvent.put(m.event(), m));
+    breaches = new Breaches(box, quantities, apparatus, movements);
+  }
+
+  /**
+   * The working that allows most, for safety: half-strokes, any levers part-way, and only the
+   * pieces marked so hold.
+   */
+  public static Working parted(Box box) {
+    return new Working(box, Strokes.PARTED);
+  }
+
+  /**
+   * The working that allows least, for possibility: whole strokes of levers and of ground frames'
+   * points, and every piece with conditions holds.
+   */
+  public static Working whole(Box box) {
+    return new Working(box, Strokes.WHOLE);
+  }
+
+  /** Levers, points of ground frames, then for each section what 4.1 names, in its order. */
+  public List<Quantity> quantities() {
+    return quantities.all();
+  }
+
+  /** All movements, in the order of 7. */
+  public List<Movement> movements() {
+    return movements;
+  }
+
+  /** The movement of an event; empty if this box, so worked, has none. */
+  public Optional<Movement> movement(Event event) {
+    return Optional.ofNullable(byEvent.get(event));
+  }
+
+  /** Holds in the beginnings, and nowhere else. */
+  public Condition beginning() {
+    return beginnings.condition();
+  }
+
+  /** The beginnings one by one, in order of the quantities and their values; made as asked for. */
+  public Iterable<State> beginnings() {
+    return beginnings;
+  }
+
+  /** When a requirement of safety is broken. */
+  public Breach breach(Requirement requirement) {
+    return breaches.of(requirement);
+  }
+
+  /** Where a possibility is shown. */
+  public Condition goal(Requirement requirement) {
+    return breaches.goal(requirement);
+  }
+
+  /** Where a subject comes about. */
+  public Condition reaches(Subject subject) {
+    return breaches.reaches(subject);
+  }
+
+  /**
+   * The state in which the quantities, by their keys, have these values.
+   *
+   * @throws IllegalArgumentException naming the quantity, if one is missing, unknown, or without
+   *     such a value
+   */
+  public State state(Map<String, String> values) {
+    int[] indices = new int[quantities().size()];
+    for (int i = 0; i < indices.length; i++) {
+      Quantity quantity = quantities().get(i);
+      String value = values.get(quantity.key());
+      indices[i] = value == null ? -1 : quantity.values().indexOf(value);
+      if (indices[i] < 0) {
+        throw new IllegalArgumentException(
+            quantity.key() + " is " + value + ", not one of " + quantity.values());
+      }
+    }
+    List<String> unknown = new ArrayList<>(values.keySet());
+    quantities().forEach(q -> unknown.remove(q.key()));
+    if (!unknown.isEmpty()) {
+      unknown.sort(Comparator.naturalOrder());
+      throw new IllegalArgumentException("the box has no " + String.join(", ", unknown));
+    }
+    return new State(quantities(), indices);
+  }
+
+  /** Whether the movement can be made from the state. */
+  public boolean free(State state, Event event) {
+    Movement movement = byEvent.get(event);
+    return movement != null
+        && movement.requires().stream().allMatch(n -> n.condition().evaluate(state));
+  }
+
+  /** What holds the movement in the state, in the order of the rules; nothing, if it is free. */
+  public List<Hold> holds(State state, Event event) {
+    Movement movement = byEvent.get(event);
+    if (movement == null) {
+      return List.of(new Hold("the box has no movement '" + event.key() + "'", Optional.empty()));
+    }
+    return movement.requires().stream()
+        .filter(n -> !n.condition().evaluate(state))
+        .map(n -> withPositions(n.hold(), state))
+        .toList();
+  }
+
+  /** An entry is quoted with where its levers stand. */
+  private static Hold withPositions(Hold hold, State state) {
+    if (hold.entry().isEmpty()) {
+      return hold;
+    }
+    SortedMap<String, String> values = state.values();
+    List<String> stand =
+        Locking.leversOf(hold.entry().get()).stream()
+            .map(l -> l + " stands at " + values.get(Quantity.lever(l).key()))
+            .toList();
+    return new Hold(hold.words() + ": " + String.join(", ", stand), hold.entry());
+  }
+
+  /**
+   * The state after the movement.
+   *
+   * @throws IllegalStateException saying what holds it, if it is not free
+   */
+  public State make(State state, Event event) {
+    if (!free(state, event)) {
+      throw new IllegalStateException(
+          event.key()
+              + " is not free: "
+              + String.join("; ", holds(state, event).stream().map(Hold::words).toList()));
+    }
+    return new State(quantities(), byEvent.get(event).after(state.raw()));
+  }
+}

@@ -1,0 +1,250 @@
+package lockwright.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Frame;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Arm;
+import lockwright.railway.layout.Attachment;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Points;
+import lockwright.railway.layout.Signal;
+import lockwright.railway.layout.Track;
+import lockwright.railway.layout.TrackEnd;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Derivation;
+import lockwright.railway.requirement.Derived;
+import lockwright.railway.section.Section;
+import lockwright.spec.Span;
+
+/**
+ * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
+ * signals, an advanced starting signal, a siding with a trap, a ground frame, a bolt that stands in or
+ * out, a token section in a third of them), and a locking table that is right but for what was left
+ * out of it and put into it.
+ *
+ * <pre>
+ *   s --- o --- t ---P--- n
+ *                     \-- r ---T--- x
+ * </pre>
+ */
+final class RandomBox {
+  private static final Span HERE = new Span("random", 1, 1);
+
+  private final Random random;
+  private final Map<TrackEnd, Attachment> attachments = new LinkedHashMap<>();
+  private final List<Points> points = new ArrayList<>();
+  private final List<Signal> signals = new ArrayList<>();
+  private final List<Lever> levers = new ArrayList<>();
+  private boolean section;
+  private boolean trap;
+  private boolean groundFrame;
+
+  private RandomBox(Random random) {
+    this.random = random;
+  }
+
+  static Box of(Random random) {
+    return new RandomBox(random).box();
+  }
+
+  private boolean chance(int percent) {
+    return random.nextInt(100) < percent;
+  }
+
+  private Box box() {
+    section = random.nextInt(3) == 0;
+    trap = chance(40);
+    groundFrame = trap && chance(50);
+    Layout layout = layout();
+    Frame frame = frame(layout);
+    List<Section> sections = section ? List.of(section(frame, layout)) : List.of();
+    Derived derived = Derivation.derive(layout, frame, sections);
+    Box bare =
+        new Box(
+            "Random",
+            layout,
+            frame,
+            List.of(),
+            sections,
+            derived.routes(),
+            derived.notSignalled(),
+            derived.conflicts(),
+            derived.distantPaths(),
+            derived.requirements());
+    return bare.withLocking(new RandomTable(bare, random).entries());
+  }
+
+  private Layout layout() {
+    joint("s", "o");
+    joint("o", "t");
+    attachments.put(
+        new TrackEnd("s", 0),
+        section
+            ? new Attachment.InSection("Far")
+            : new Attachment.AtLimit(Attachment.Limit.BLOCK));
+    points("P", "t", Optional.of("n"), Optional.of("r"));
+    limit("n");
+    if (trap) {
+      points("T", "x", Optional.empty(), Optional.of("r"));
+      limit("x");
+    } else {
+      limit("r");
+    }
+    signals();
+    boolean passenger = chance(80);
+    List<Track> tracks = new ArrayList<>();
+    for (String id : trap ? List.of("s", "o", "t", "n", "r", "x") : List.of("s", "o", "t", "n", "r")) {
+      boolean siding = trap && (id.equals("r") || id.equals("x"));
+      tracks.add(new Track(id, id, passenger && !siding, HERE));
+    }
+    List<GroundFrame> groundFrames =
+        groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
+    return new Layout(tracks, points, List.of(), signals, groundFrames, attachments, Set.of());
+  }
+
+  private void joint(String left, String right) {
+    attachments.put(new TrackEnd(left, 1), new Attachment.Joint(new TrackEnd(right, 0)));
+    attachments.put(new TrackEnd(right, 0), new Attachment.Joint(new TrackEnd(left, 1)));
+  }
+
+  private void limit(String track) {
+    attachments.put(new TrackEnd(track, 1), new Attachment.AtLimit(Attachment.Limit.BUFFER_STOP));
+  }
+
+  /** The toe and the legs are attached at end 0, but for the track before the toe, at its end 1. */
+  private void points(String id, String toe, Optional<String> normal, Optional<String> reverse) {
+    Optional<Lie> trapLie = normal.isEmpty() ? Optional.of(Lie.NORMAL) : Optional.empty();
+    points.add(new Points(id, id, toe, normal, reverse, trapLie, HERE));
+    attachments.put(
+        new TrackEnd(toe, id.equals("P") ? 1 : 0), new Attachment.AtPoints(id, Leg.TOE));
+    normal.ifPresent(
+        n -> attachments.put(new TrackEnd(n, 0), new Attachment.AtPoints(id, Leg.NORMAL)));
+    reverse.ifPresent(
+        r ->
+            attachments.put(
+                new TrackEnd(r, id.equals("P") ? 0 : 1), new Attachment.AtPoints(id, Leg.REVERSE)));
+  }
+
+  private void signals() {
+    int most = section ? 3 : 5;
+    List<Signal> some = new ArrayList<>();
+    List<String> ways = chance(50) ? List.of() : List.of(chance(50) ? "n" : "r");
+    some.add(signal("H", new TrackEnd("o", 1), "t", Arm.STOP, ways));
+    if (chance(40)) {
+      Arm arm = chance(60) ? Arm.STOP : chance(50) ? Arm.CALLING_ON : Arm.SHUNTING;
+      List<String> other = ways.equals(List.of("n")) ? List.of("r") : List.of("n");
+      some.add(signal("H2", new TrackEnd("o", 1), "t", arm, other));
+    }
+    if (chance(70)) {
+      some.add(signal("N", new TrackEnd("n", 0), "t", Arm.STOP, List.of()));
+    }
+    if (chance(60)) {
+      Arm arm = trap || chance(50) ? Arm.SHUNTING : Arm.STOP;
+      some.add(signal("R", new TrackEnd("r", 0), "t", arm, List.of()));
+    }
+    if (chance(30)) {
+      some.add(signal("A", new TrackEnd("t", 0), "o", Arm.STOP, List.of()));
+    }
+    if (chance(40)) {
+      some.add(signal("D", new TrackEnd("s", 1), "o", Arm.DISTANT, List.of()));
+    }
+    while (some.size() > most) {
+      some.remove(random.nextInt(some.size()));
+    }
+    signals.addAll(some);
+  }
+
+  private static Signal signal(String id, TrackEnd at, String into, Arm arm, List<String> ways) {
+    return new Signal(id, id, at, into, arm, ways, false, HERE);
+  }
+
+  private Frame frame(Layout layout) {
+    for (Signal signal : layout.signals()) {
+      lever(new Work.OfSignal(signal.id()));
+    }
+    if (groundFrame) {
+      lever(new Work.OfRelease("G", chance(85)));
+    } else if (trap && chance(50)) {
+      lever(new Work.OfPoints(List.of("P", "T")));
+    } else {
+      lever(new Work.OfPoints(List.of("P")));
+      if (trap) {
+        lever(new Work.OfPoints(List.of("T")));
+      }
+    }
+    if (!groundFrame && chance(75)) {
+      lever(new Work.OfBolt(List.of("P"), chance(40)));
+    }
+    while (levers.size() < 3) {
+      lever(new Work.Spare());
+    }
+    return new Frame(levers);
+  }
+
+  private void lever(Work work) {
+    String id = Integer.toString(levers.size() + 1);
+    levers.add(new Lever(id, id, work, HERE));
+  }
+
+  private Section section(Frame frame, Layout layout) {
+    List<Section.Instrument> instruments = new ArrayList<>();
+    boolean far = chance(90);
+    instruments.add(
+        new Section.Instrument(
+            "Here", true, far && chance(85) ? List.of("Far") : List.of()));
+    instruments.add(
+        new Section.Instrument("Far", far, chance(85) ? List.of("Here") : List.of()));
+    List<String> releases = new ArrayList<>();
+    Set<String> into = new HashSet<>(List.of("N", "R", "A"));
+    for (Signal signal : layout.signals()) {
+      if (into.contains(signal.id()) && signal.arm() == Arm.STOP) {
+        frame.ofSignal(signal.id()).ifPresent(l -> releases.add(l.id()));
+      }
+    }
+    Optional<Section.Release> release =
+        releases.isEmpty() || chance(15)
+            ? Optional.empty()
+            : Optional.of(
+                new Section.Release(
+                    releases,
+                    chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
+                    chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
+    return new Section(
+        "Far",
+        "s",
+        Section.Token.TOKEN,
+        1 + random.nextInt(2),
+        instruments,
+        "Here",
+        chance(40),
+        chance(50),
+        chance(85) ? Section.Irregular.NEVER : one(Section.Irregular.values()),
+        release,
+        HERE);
+  }
+
+  private <T> T one(T[] some) {
+    return some[random.nextInt(some.length)];
+  }
+
+  static Entry entry(Entry.Kind kind, String lever, List<String> others) {
+    return new Entry(kind, lever, others, List.of(), false, "", HERE);
+  }
+
+  static Entry when(Entry entry, List<Entry.Condition> conditions, boolean holds) {
+    return new Entry(
+        entry.kind(), entry.lever(), entry.others(), conditions, holds, "", HERE);
+  }
+}

@@ -1,0 +1,149 @@
+package lockwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import lockwright.proof.Knowledge;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import lockwright.audit.Audited;
+import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
+import lockwright.report.Findings;
+import lockwright.system.TransitionSystem;
+import lockwright.worker.Found;
+import lockwright.worker.Job;
+import lockwright.worker.Limits;
+import lockwright.working.BruteForce;
+import lockwright.working.Working;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AfterContainer;
+
+/**
+ * The whole flow on random boxes, engines together, against brute force over the second reading: the
+ * verdict, the shortest length and emptiness of every requirement must agree. In every third box some of
+ * the written invariants are withheld, so that the complete engine has its share of the work.
+ */
+class RandomBoxesProperties {
+  private static final Map<String, Integer> VERDICTS = new TreeMap<>();
+  private static final Map<String, Integer> ENGINES = new TreeMap<>();
+  private static int boxes;
+
+  @Property(tries = 2000, seed = "1889", shrinking = ShrinkingMode.OFF)
+  void the_flow_agrees_with_brute_force(@ForAll long seed) throws Exception {
+    Random random = new Random(seed);
+    Box box = RandomBox.of(random);
+    boolean withhold = random.nextInt(3) == 0;
+    Check check =
+        new Check(
+            new Limits(120, 0, 6),
+            (job, progress) -> search(withhold ? without(job, random) : job),
+            progress -> {});
+
+    Findings findings = check.run(box, new TreeMap<>(Map.of("random", Long.toString(seed))));
+
+    BruteForce parted = BruteForce.of(Working.parted(box));
+    BruteForce whole = BruteForce.of(Working.whole(box));
+    for (Audited audited : findings.audited()) {
+      Requirement requirement = audited.requirement();
+      String expected = expected(requirement, requirement.possibility() ? whole : parted);
+      assertThat(audited.fold(Said.INSTANCE)).as(requirement.id()).isEqualTo(expected);
+      if (!requirement.possibility()) {
+        VERDICTS.merge(expected.replaceAll("[^a-z]", ""), 1, Integer::sum);
+      }
+    }
+    findings.decidedBy().values().forEach(e -> ENGINES.merge(e, 1, Integer::sum));
+    boxes++;
+  }
+
+  private static Found search(Job job) {
+    Knowledge known = job.run(progress -> {});
+    return new Found(known.verdicts(), known.decidedBy(), "in this process");
+  }
+
+  private static Job without(Job job, Random random) {
+    TransitionSystem s = job.system();
+    return new Job(
+        new TransitionSystem(
+            s.variables(),
+            s.initial(),
+            s.transitions(),
+            s.targets(),
+            s.candidates().stream().filter(c -> random.nextInt(3) == 0).toList()),
+        job.limits());
+  }
+
+  private static String expected(Requirement requirement, BruteForce brute) {
+    OptionalInt shortest = brute.shortest(requirement);
+    if (requirement.possibility()) {
+      return shortest.isPresent() ? "shown by " + shortest.getAsInt() : "impossible";
+    }
+    if (shortest.isPresent()) {
+      return "broken by " + shortest.getAsInt();
+    }
+    return requirement.speaksAbout().stream().anyMatch(s -> brute.shortest(s).isEmpty())
+        ? "empty"
+        : "proved";
+  }
+
+  /** What the flow says, with the length of shortest runs. */
+  private enum Said implements Audited.Cases<String> {
+    INSTANCE;
+
+    @Override
+    public String proved(Audited.Proved proved) {
+      return "proved";
+    }
+
+    @Override
+    public String empty(Audited.Empty empty) {
+      return "empty";
+    }
+
+    @Override
+    public String broken(Audited.Broken broken) {
+      return (broken.shortest() ? "broken by " : "not shortest: ")
+          + broken.played().steps().size();
+    }
+
+    @Override
+    public String undecided(Audited.Undecided undecided) {
+      return "undecided: " + undecided.reason();
+    }
+
+    @Override
+    public String shown(Audited.Shown shown) {
+      return (shown.shortest() ? "shown by " : "not shortest: ") + shown.played().steps().size();
+    }
+
+    @Override
+    public String impossible(Audited.Impossible impossible) {
+      return "impossible";
+    }
+  }
+
+  @AfterContainer
+  static void every_kind_of_verdict_and_engine_has_a_tenth() {
+    System.out.println(
+        boxes + " random boxes; verdicts on safety: " + shares(VERDICTS)
+            + "; decided by: " + shares(ENGINES));
+    assertThat(VERDICTS).containsOnlyKeys("proved", "empty", "brokenby");
+    assertThat(ENGINES).hasSize(3);
+    for (Map<String, Integer> counts : List.of(VERDICTS, ENGINES)) {
+      int all = counts.values().stream().mapToInt(Integer::intValue).sum();
+      assertThat(counts.values()).allSatisfy(n -> assertThat(10 * n).isGreaterThanOrEqualTo(all));
+    }
+  }
+
+  private static String shares(Map<String, Integer> counts) {
+    int all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    return counts.entrySet().stream()
+        .map(e -> e.getKey() + " " + e.getValue() + " (" + 100 * e.getValue() / all + " %)")
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,124 @@
+package lockwright.railway;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Arm;
+import lockwright.railway.layout.Attachment;
+import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Signal;
+import lockwright.railway.layout.TrackEnd;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.section.Section;
+import lockwright.spec.SpecsOnDisk;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every form that the files can take, in one invented box; the meaning is that of `docs/spec.md`.
+ */
+class EveryFormTest {
+  private final Box box = BoxBuilder.read(SpecsOnDisk.EVERY_FORM).box().orElseThrow();
+
+  @Test
+  void levers_are_in_order_of_number_then_letter() {
+    assertThat(box.frame().levers().stream().map(Lever::id))
+        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10");
+  }
+
+  @Test
+  void levers_work_several_points_a_release_or_nothing() {
+    assertThat(box.frame().lever("7").work()).isEqualTo(new Work.OfPoints(List.of("5", "8")));
+    assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));
+    assertThat(box.frame().lever("10").work()).isEqualTo(new Work.Spare());
+  }
+
+  @Test
+  void entries_have_alternatives_conditions_holding_pieces_and_notes() {
+    assertThat(box.locking().stream().map(Entry::words))
+        .containsExactly(
+            "2 released by 8",
+            "2 locks 3",
+            "2 locks 4",
+            "2 locks 7",
+            "3 released by 7",
+            "3 released by 8",
+            "3 locks 4",
+            "3 locks 6",
+            "3 locks 6A",
+            "4 released by 8 or 9 when 7 N (holds)",
+            "4 locks 7",
+            "4 locks both ways 8",
+            "6A released by 7 when 2 N and 3 N",
+            "8 locks both ways 7",
+            "9 while normal locks both ways 6");
+    assertThat(box.locking().get(8).at()).hasToString("locking.yaml:3:51");
+    assertThat(box.locking().get(8).note()).isEqualTo("in, not out");
+  }
+
+  @Test
+  void signals_are_of_every_kind() {
+    assertThat(box.layout().signals().stream().map(Signal::arm))
+        .containsExactly(
+            Arm.DISTANT, Arm.STOP, Arm.SHUNTING, Arm.STOP, Arm.CALLING_ON, Arm.SHUNTING);
+    assertThat(box.layout().signals().stream().map(Signal::fixed))
+        .containsExactly(true, false, false, false, false, false);
+    assertThat(box.layout().signal("3").label()).isEqualTo("Shunt to siding, \"inwards\"");
+  }
+
+  @Test
+  void a_signal_stands_at_a_joint_at_a_leg_of_points_or_at_a_crossing() {
+    assertThat(box.layout().at(box.layout().signal("2").stands()))
+        .isInstanceOf(Attachment.Joint.class);
+    assertThat(box.layout().at(box.layout().signal("4").stands()))
+        .isInstanceOf(Attachment.AtPoints.class);
+    assertThat(box.layout().at(box.layout().signal("6").stands()))
+        .isInstanceOf(Attachment.AtCrossing.class);
+  }
+
+  @Test
+  void trap_points_have_one_leg() {
+    assertThat(box.layout().points("8").trap()).isEqualTo(Optional.of(Lie.NORMAL));
+    assertThat(box.layout().points("8").normal()).isEmpty();
+    assertThat(box.layout().points("8").reverse()).isEqualTo(Optional.of("siding throat"));
+  }
+
+  @Test
+  void tracks_end_at_limits_or_in_a_section_and_only_some_are_on_passenger_lines() {
+    assertThat(box.layout().at(new TrackEnd("single line", 1)))
+        .isEqualTo(new Attachment.InSection("Fen to Holm"));
+    assertThat(box.layout().at(new TrackEnd("shed", 1)))
+        .isEqualTo(new Attachment.AtLimit(Attachment.Limit.BUFFER_STOP));
+    assertThat(box.layout().limitsOfShunt()).isEqualTo(Set.of(new TrackEnd("approach", 0)));
+    assertThat(box.layout().track("siding").passenger()).isFalse();
+    assertThat(box.layout().track("siding").label()).isEqualTo("Siding");
+  }
+
+  @Test
+  void a_section_is_read_with_all_its_choices() {
+    assertThat(box.sections()).hasSize(1);
+    Section section = box.sections().get(0);
+    assertThat(section)
+        .isEqualTo(
+            new Section(
+                "Fen to Holm",
+                "single line",
+                Section.Token.STAFF,
+                20,
+                List.of(
+                    new Section.Instrument("Alder Fen", true, List.of("Holm")),
+                    new Section.Instrument("Holm", true, List.of("Alder Fen")),
+                    new Section.Instrument("Quarry Halt", false, List.of())),
+                "Holm",
+                false,
+                true,
+                Section.Irregular.ONCE,
+                Optional.of(
+                    new Section.Release(
+                        List.of("4"), Section.Lasts.UNTIL_PUT_IN_HERE, Section.Begins.LOCKED)),
+                section.at()));
+  }
+}

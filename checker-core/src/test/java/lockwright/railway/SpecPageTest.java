@@ -1,0 +1,63 @@
+package lockwright.railway;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lockwright.spec.SpecsOnDisk;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What `docs/spec.md` shows is what the reader takes. */
+class SpecPageTest {
+  private static final Path PAGE = Path.of("..", "docs", "spec.md");
+
+  @TempDir private Path folder;
+
+  @Test
+  void the_junction_on_the_page_is_the_published_one() throws IOException {
+    for (String file : new String[] {"plan.yaml", "frame.yaml", "locking.csv"}) {
+      SpecsOnDisk.write(folder, file, shown("`" + file + "`\n"));
+    }
+    Box shown = BoxBuilder.read(folder).box().orElseThrow();
+    Box published = BoxBuilder.read(SpecsOnDisk.JUNCTION).box().orElseThrow();
+    assertThat(shown.locking().stream().map(e -> e.words()))
+        .isEqualTo(published.locking().stream().map(e -> e.words()).toList());
+    assertThat(shown.frame().levers().stream().map(l -> l.work()))
+        .isEqualTo(published.frame().levers().stream().map(l -> l.work()).toList());
+    assertThat(shown.routes()).isEqualTo(published.routes());
+  }
+
+  @Test
+  void the_section_on_the_page_fits_the_junction() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.change(folder, "plan.yaml", ", branch: block}", "}");
+    SpecsOnDisk.write(folder, "sections.yaml", shown("## `sections.yaml`\n"));
+    assertThat(BoxBuilder.read(folder).problems()).isEmpty();
+  }
+
+  @Test
+  void the_table_in_yaml_on_the_page_can_be_read() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    Files.delete(folder.resolve("locking.csv"));
+    SpecsOnDisk.write(folder, "locking.yaml", shown("## `locking.yaml`\n"));
+    assertThat(BoxBuilder.read(folder).problems())
+        .as("only levers 5, 6 and 7 are not of the junction")
+        .allMatch(p -> p.code().equals("LOCK-104") && p.span().line() == 5)
+        .hasSize(3);
+  }
+
+  /** The first block of code after a heading. */
+  private static String shown(String heading) throws IOException {
+    String page = Files.readString(PAGE);
+    Matcher block = Pattern.compile("```\\w*\n(.*?)```", Pattern.DOTALL).matcher(page);
+    return Optional.of(page.indexOf(heading))
+        .filter(from -> from >= 0 && block.find(from))
+        .map(from -> block.group(1))
+        .orElseThrow(() -> new AssertionError("nothing shown under " + heading));
+  }
+}

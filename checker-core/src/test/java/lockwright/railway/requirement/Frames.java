@@ -1,0 +1,52 @@
+package lockwright.railway.requirement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.frame.Frame;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.section.Section;
+
+/** Frames and sections to go with a drawn layout. */
+public final class Frames {
+  private Frames() {}
+
+  /** A lever for each signal, for each points and release, for the bolts named, and spare ones. */
+  public static Frame of(Layout layout, List<String> bolted, int spare) {
+    List<Work> works = new ArrayList<>();
+    layout.signals().stream()
+        .filter(s -> !s.fixed())
+        .forEach(s -> works.add(new Work.OfSignal(s.id())));
+    layout.points().stream()
+        .filter(p -> !layout.pointsOfGroundFrames().containsKey(p.id()))
+        .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
+    bolted.forEach(p -> works.add(new Work.OfBolt(List.of(p), false)));
+    layout.groundFrames().forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
+    for (int i = 0; i < spare; i++) {
+      works.add(new Work.Spare());
+    }
+    List<Lever> levers = new ArrayList<>();
+    works.forEach(w -> levers.add(new Lever("" + (levers.size() + 1), "", w, Drawing.NOWHERE)));
+    return new Frame(levers);
+  }
+
+  public static Section section(String name, String track) {
+    return new Section(
+        name,
+        track,
+        Section.Token.TOKEN,
+        4,
+        List.of(
+            new Section.Instrument("here", true, List.of("far")),
+            new Section.Instrument("far", true, List.of("here"))),
+        "here",
+        true,
+        false,
+        Section.Irregular.NEVER,
+        Optional.of(
+            new Section.Release(List.of("1"), Section.Lasts.UNTIL_USED, Section.Begins.EITHER)),
+        Drawing.NOWHERE);
+  }
+}

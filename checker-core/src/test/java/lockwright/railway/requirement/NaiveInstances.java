@@ -1,0 +1,167 @@
+package lockwright.railway.requirement;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import lockwright.railway.frame.Frame;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Arm;
+import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.Points;
+import lockwright.railway.layout.Signal;
+import lockwright.railway.section.Section;
+
+/** The table of `docs/meaning.md` 6 once more, for the tests: each instance as a line of text. */
+final class NaiveInstances {
+  private NaiveInstances() {}
+
+  static List<String> of(NaiveWalk walk, Layout layout, Frame frame, List<Section> sections) {
+    List<NaiveWalk.Found> routes = walk.routes();
+    List<String> conflicts = walk.conflicts();
+    List<String> distants = walk.distants();
+    List<String> all = new ArrayList<>();
+    for (Signal s : layout.signals()) {
+      List<String> own = names(routes, s, "");
+      if (!own.isEmpty()) {
+        all.add("points set: signal " + s.id() + " " + own);
+      }
+    }
+    for (Signal s : layout.signals()) {
+      for (Points p : layout.points()) {
+        List<String> own = new ArrayList<>(names(routes, s, p.id() + " N facing"));
+        own.addAll(names(routes, s, p.id() + " R facing"));
+        boolean running = s.arm() == Arm.STOP || s.arm() == Arm.CALLING_ON;
+        if (running && !own.isEmpty() && passenger(layout, p.id())) {
+          all.add(
+              "points bolted: signal " + s.id() + ", points " + p.id() + " " + new TreeSet<>(own));
+        }
+      }
+    }
+    for (Points p : layout.points()) {
+      for (Lever l : frame.levers()) {
+        if (l.work() instanceof Work.OfBolt b && b.points().contains(p.id())) {
+          all.add("bolt and points agree: points " + p.id());
+        }
+      }
+    }
+    routes.forEach(r -> all.add("route held: route " + r.name()));
+    noConflict(layout, routes, conflicts, all);
+    for (Signal s : layout.signals()) {
+      if (s.arm() == Arm.DISTANT && !s.fixed()) {
+        String path = distants.stream().filter(d -> d.startsWith(s.id() + " ")).findFirst().get();
+        List<String> bolted = new ArrayList<>();
+        String facing = path.substring(path.lastIndexOf('[') + 1, path.length() - 1);
+        for (String one : facing.isEmpty() ? new String[0] : facing.split(", ")) {
+          if (passenger(layout, one.split(" ")[0])) {
+            bolted.add(one.split(" ")[0]);
+          }
+        }
+        all.add("distant follows: signal " + s.id() + " " + path + bolted);
+      }
+    }
+    for (Signal s : layout.signals()) {
+      for (GroundFrame g : layout.groundFrames()) {
+        List<String> own =
+            routes.stream()
+                .filter(r -> r.signal().equals(s.id()))
+                .filter(
+                    r -> r.points().stream().anyMatch(p -> g.points().contains(p.split(" ")[0])))
+                .map(NaiveWalk.Found::name)
+                .toList();
+        if (!own.isEmpty()) {
+          all.add("release home: signal " + s.id() + ", ground frame " + g.id() + " " + own);
+        }
+      }
+    }
+    sections.forEach(s -> all.add("one token out: section " + s.name()));
+    sections(layout, sections, routes, all);
+    routes.forEach(r -> all.add("route can be cleared: route " + r.name()));
+    for (Lever l : frame.levers()) {
+      if (!(l.work() instanceof Work.Spare)) {
+        all.add("lever can be moved: lever " + l.id());
+      }
+    }
+    return all;
+  }
+
+  private static void noConflict(
+      Layout layout, List<NaiveWalk.Found> routes, List<String> conflicts, List<String> all) {
+    Map<String, String> signalOf = new HashMap<>();
+    routes.forEach(r -> signalOf.put(r.name(), r.signal()));
+    Map<String, List<String>> between = new HashMap<>();
+    for (String conflict : conflicts) {
+      String[] parts = conflict.split(" \\| ");
+      String pair = signalOf.get(parts[0]) + " and " + signalOf.get(parts[1]);
+      between.computeIfAbsent(pair, p -> new ArrayList<>()).add(parts[2]);
+    }
+    List<Signal> signals = layout.signals();
+    for (int i = 0; i < signals.size(); i++) {
+      for (int j = i + 1; j < signals.size(); j++) {
+        String pair = signals.get(i).id() + " and " + signals.get(j).id();
+        List<String> found = between.getOrDefault(pair, List.of());
+        int pairs =
+            names(routes, signals.get(i), "").size() * names(routes, signals.get(j), "").size();
+        boolean every = found.size() == pairs;
+        if (!found.isEmpty() && (every || found.contains("true"))) {
+          all.add("no conflict: signals " + pair + " " + found.size() + " " + every);
+        }
+      }
+    }
+  }
+
+  private static void sections(
+      Layout layout, List<Section> sections, List<NaiveWalk.Found> routes, List<String> all) {
+    Set<String> ends = new TreeSet<>();
+    routes.forEach(r -> ends.add(r.signal() + r.end()));
+    List<Signal> stops = layout.signals().stream().filter(s -> s.arm() == Arm.STOP).toList();
+    for (Signal s : stops) {
+      for (Section section : sections) {
+        if (ends.contains(s.id() + " section " + section.name())) {
+          all.add("section signal earned: signal " + s.id() + ", section " + section.name());
+        }
+      }
+    }
+    for (Section section : sections) {
+      List<String> own =
+          stops.stream()
+              .map(Signal::id)
+              .filter(id -> ends.contains(id + " section " + section.name()))
+              .toList();
+      for (String a : own) {
+        own.stream()
+            .skip(own.indexOf(a) + 1)
+            .forEach(
+                b ->
+                    all.add(
+                        "section signals apart: signals "
+                            + a
+                            + " and "
+                            + b
+                            + ", section "
+                            + section.name()));
+      }
+    }
+  }
+
+  private static boolean passenger(Layout layout, String points) {
+    return layout.points().stream()
+        .filter(p -> p.id().equals(points))
+        .map(Points::toe)
+        .anyMatch(
+            toe -> layout.tracks().stream().anyMatch(t -> t.id().equals(toe) && t.passenger()));
+  }
+
+  private static List<String> names(List<NaiveWalk.Found> routes, Signal signal, String points) {
+    return routes.stream()
+        .filter(
+            r ->
+                r.signal().equals(signal.id()) && (points.isEmpty() || r.points().contains(points)))
+        .map(NaiveWalk.Found::name)
+        .toList();
+  }
+}

@@ -1,0 +1,52 @@
+package lockwright.maven;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/** Passes progress on to a log, and says where things are when there was none for some seconds. */
+final class Heartbeat implements Consumer<String>, AutoCloseable {
+  private static final long LONGEST_SILENCE = 7;
+
+  private final Consumer<String> log;
+  private final String name;
+  private final ScheduledExecutorService clock;
+  private String last = "the beginning";
+  private long said = System.nanoTime();
+
+  Heartbeat(Consumer<String> log, String name) {
+    this.log = log;
+    this.name = name;
+    clock =
+        Executors.newSingleThreadScheduledExecutor(
+            task -> {
+              Thread thread = new Thread(task, "progress of " + name);
+              thread.setDaemon(true);
+              return thread;
+            });
+    clock.scheduleAtFixedRate(this::beat, 1, 1, TimeUnit.SECONDS);
+  }
+
+  @Override
+  public synchronized void accept(String progress) {
+    last = progress;
+    say(progress);
+  }
+
+  private synchronized void beat() {
+    if (System.nanoTime() - said >= TimeUnit.SECONDS.toNanos(LONGEST_SILENCE)) {
+      say("still at: " + last);
+    }
+  }
+
+  private void say(String words) {
+    log.accept(name + ": " + words);
+    said = System.nanoTime();
+  }
+
+  @Override
+  public void close() {
+    clock.shutdownNow();
+  }
+}

@@ -1,0 +1,46 @@
+package lockwright.maven;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+
+/** The folder of outputs. A file in it is whole, and of the check that runs or ran last. */
+record Outputs(Path folder) {
+  static final String LOG = "check.txt";
+  static final String RESULT = "result.json";
+  static final String READ_BACK_TEXT = "read-back.txt";
+  static final String READ_BACK_TABLE = "read-back.csv";
+
+  private static final List<String> ALL = List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE);
+  private static final String UNFINISHED = ".unfinished";
+
+  /** The folder, made if it is not there, without what an earlier check left. */
+  static Outputs fresh(Path folder) throws IOException {
+    Files.createDirectories(folder);
+    for (String name : ALL) {
+      Files.deleteIfExists(folder.resolve(name));
+      Files.deleteIfExists(folder.resolve(name + UNFINISHED));
+    }
+    return new Outputs(folder);
+  }
+
+  /** Writes a file as a whole or not at all. */
+  void write(String name, String text) throws IOException {
+    Path unfinished = folder.resolve(name + UNFINISHED);
+    try (FileChannel channel =
+        FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    }
+    Files.move(unfinished, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+  }
+}
