@@ -21,8 +21,10 @@ if (expected.empty || Collections.indexOfSubList(errors, expected) < 0) {
       + "Found:\n${errors.join('\n')}")
 }
 
-System.out.println(
-    "${name}: ${verdict} as expected\n"
+// System.out is the log while this runs; this is for the console.
+def console = new PrintStream(new FileOutputStream(FileDescriptor.out), true, 'UTF-8')
+console.print(
+    "\n${name}: ${verdict} as expected\n"
     + expected.collect { "    ${it}\n" }.join('')
-    + "    full log of the build: ${log}\n")
+    + "    full log of this build: ${log}\n\n")
 return true

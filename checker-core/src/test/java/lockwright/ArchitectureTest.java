@@ -45,7 +45,7 @@ class ArchitectureTest {
                       .with("layout", "frame", "locking", "section", "requirement", "words"),
                   room("working", "railway"),
                   room("encode", "railway", "system", "encode.names"),
-                  room("encode.names", "railway", "system"),
+                  room("encode.names", "railway", "system", "verdict"),
                   room("system"),
                   room("solver", "system"),
                   room("solver.z3", "solver", "system"),

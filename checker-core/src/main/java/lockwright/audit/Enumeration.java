@@ -15,7 +15,7 @@ import lockwright.working.State;
  */
 final class Enumeration implements Checker {
   /** More work than this (combinations times conditions tried) is left to the second solver. */
-  private static final long MOST_WORK = 1L << 24;
+  private static final long MOST_WORK = 1L << 22;
 
   private static final long MOST_COMBINATIONS = 1L << 24;
   private static final int MOST_BEGINNINGS = 1 << 18;
@@ -34,7 +34,7 @@ final class Enumeration implements Checker {
     this.combinations = new Combinations(quantities, own);
   }
 
-  /** Whether {@link #begins} and {@link #keeps} take less than about a second. */
+  /** Whether {@link #begins} and {@link #keeps} take less than about a quarter of a second. */
   boolean affordable() {
     long work = invariant.clauses().size() + 1L;
     for (Movement movement : invariant.working().movements()) {
@@ -57,7 +57,7 @@ final class Enumeration implements Checker {
     return true;
   }
 
-  /** Whether {@link #excludes} takes less than about a second. */
+  /** Whether {@link #excludes} takes less than about a quarter of a second. */
   boolean affordable(Condition target) {
     return combinations.count() <= MOST_COMBINATIONS
         && Combinations.times(combinations.count(), others(target).count()) <= MOST_WORK;

@@ -30,13 +30,15 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
    * Checks all requirements of a box.
    *
    * <ol>
-   *   <li>Search with whole strokes: the possibilities, and what the requirements of safety speak about.
+   *   <li>Search with whole strokes: the possibilities, and what the requirements of safety speak
+   *       about.
    *   <li>Search with parted strokes: the breaches, and what the first search did not reach.
    *   <li>Audit every claim, with the second reading of the box.
    * </ol>
    *
    * @param digests of the files that the box was read from
-   * @throws lockwright.audit.Disagreement if a claim fails its audit, which is a fault of this program
+   * @throws lockwright.audit.Disagreement if a claim fails its audit, which is a fault of this
+   *     program
    */
   public Findings run(Box box, SortedMap<String, String> digests)
       throws UnfitMachine, IOException, InterruptedException {
@@ -65,9 +67,11 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
         .collect(Collectors.toSet());
   }
 
-  /** Sorts the claims; a subject reached with whole strokes is reached with each as two half-strokes. */
-  private static Claims claims(
-      Box box, Map<String, Claim> ofWhole, Map<String, Claim> ofParted) {
+  /**
+   * Sorts the claims; a subject reached with whole strokes is reached with each as two
+   * half-strokes.
+   */
+  private static Claims claims(Box box, Map<String, Claim> ofWhole, Map<String, Claim> ofParted) {
     Map<String, Claim> safety = new LinkedHashMap<>();
     Map<String, Claim> subjects = new LinkedHashMap<>();
     Map<String, Claim> possibilities = new LinkedHashMap<>();

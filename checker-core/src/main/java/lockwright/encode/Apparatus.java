@@ -13,7 +13,9 @@ import lockwright.railway.layout.Route;
 import lockwright.railway.words.Quantity;
 import lockwright.system.Term;
 
-/** What the positions of levers mean for arms, points, bolts and releases; `docs/meaning.md` 2.2. */
+/**
+ * What the positions of levers mean for arms, points, bolts and releases; `docs/meaning.md` 2.2.
+ */
 record Apparatus(Box box, Vocabulary words) {
   /** Off, where off is the danger. */
   Term off(String signal) {
@@ -69,8 +71,7 @@ record Apparatus(Box box, Vocabulary words) {
       return Term.FALSE;
     }
     boolean normallyIn = ((Work.OfBolt) lever.get().work()).normallyIn();
-    return words.is(
-        Quantity.lever(lever.get().id()), in == normallyIn ? Position.N : Position.R);
+    return words.is(Quantity.lever(lever.get().id()), in == normallyIn ? Position.N : Position.R);
   }
 
   Term home(String groundFrame) {

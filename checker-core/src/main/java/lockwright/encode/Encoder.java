@@ -15,7 +15,8 @@ import lockwright.system.TransitionSystem;
 
 /**
  * Makes a box into a transition system: {@link #parted} for safety, with the breaches of its
- * requirements and what they speak about as targets; {@link #whole} for possibility, with its goals.
+ * requirements and what they speak about as targets; {@link #whole} for possibility, with its
+ * goals.
  */
 public final class Encoder {
   private Encoder() {}
@@ -34,7 +35,7 @@ public final class Encoder {
     Vocabulary words = new Vocabulary();
     Levers levers = new Levers(box, words, strokes);
     List<SectionCoder> sections =
-        box.sections().stream().map(s -> new SectionCoder(s, box, words)).toList();
+        box.sections().stream().map(s -> new SectionCoder(s, box, words, strokes)).toList();
 
     levers.declare();
     sections.forEach(SectionCoder::declare);

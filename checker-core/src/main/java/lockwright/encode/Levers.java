@@ -16,7 +16,9 @@ import lockwright.system.Clause;
 import lockwright.system.Term;
 import lockwright.system.Transition.Effect;
 
-/** The movements of levers and of the points of ground frames; `docs/meaning.md` 2.1, 2.3, 3, 4.3. */
+/**
+ * The movements of levers and of the points of ground frames; `docs/meaning.md` 2.1, 2.3, 3, 4.3.
+ */
 final class Levers {
   private final Box box;
   private final Vocabulary words;
@@ -118,8 +120,7 @@ final class Levers {
     return new Movement(
         new PointsMove(points, stroke.from(), stroke.to()),
         Term.and(
-            words.is(quantity, stroke.from()),
-            words.is(Quantity.lever(release.id()), Position.R)),
+            words.is(quantity, stroke.from()), words.is(Quantity.lever(release.id()), Position.R)),
         List.of(words.set(quantity, stroke.to().name())));
   }
 
@@ -131,13 +132,11 @@ final class Levers {
         .forEach(
             (points, groundFrame) -> {
               if (held(groundFrame)) {
-                Quantity lever =
-                    Quantity.lever(box.frame().ofRelease(groundFrame.id()).id());
+                Quantity lever = Quantity.lever(box.frame().ofRelease(groundFrame.id()).id());
                 clauses.add(
                     new Clause(
                         List.of(
-                            words.among(lever, "R"),
-                            words.among(Quantity.points(points), "N"))));
+                            words.among(lever, "R"), words.among(Quantity.points(points), "N"))));
               }
             });
     return clauses;

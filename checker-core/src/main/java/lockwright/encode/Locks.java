@@ -22,7 +22,9 @@ final class Locks {
 
   private final List<Map<String, Set<Position>>> forbidden = new ArrayList<>();
 
-  /** @param allHold whether entries with conditions hold their levers though not marked so */
+  /**
+   * @param allHold whether entries with conditions hold their levers though not marked so
+   */
   Locks(List<Entry> entries, boolean allHold) {
     for (Entry entry : entries) {
       forbid(entry);
@@ -69,7 +71,9 @@ final class Locks {
     return levers.stream().distinct().toList();
   }
 
-  /** That no lock stops a stroke of a lever: none of the combinations that it leads to is forbidden. */
+  /**
+   * That no lock stops a stroke of a lever: none of the combinations that it leads to is forbidden.
+   */
   Term allow(String lever, Strokes.Stroke stroke, Vocabulary words) {
     List<Term> locks = new ArrayList<>();
     for (Map<String, Set<Position>> together : forbidden) {

@@ -26,6 +26,7 @@ import lockwright.system.Transition.Effect;
 final class SectionCoder {
   private final Section section;
   private final boolean counted;
+  private final boolean irregularly;
   private final Vocabulary words;
   private final String name;
   private final int tokens;
@@ -35,8 +36,9 @@ final class SectionCoder {
   private final Quantity release;
   private final Quantity irregular;
 
-  SectionCoder(Section section, Box box, Vocabulary words) {
+  SectionCoder(Section section, Box box, Vocabulary words, Strokes strokes) {
     this.section = section;
+    irregularly = strokes == Strokes.PARTED && section.irregular() != Irregular.NEVER;
     this.words = words;
     name = section.name();
     tokens = section.tokens();
@@ -128,7 +130,10 @@ final class SectionCoder {
     }
     return Term.or(
         IntStream.rangeClosed(0, together)
-            .mapToObj(n -> Term.and(words.count(first, v -> v == n), inInstruments(from + 1, together - n)))
+            .mapToObj(
+                n ->
+                    Term.and(
+                        words.count(first, v -> v == n), inInstruments(from + 1, together - n)))
             .toList());
   }
 
@@ -153,8 +158,7 @@ final class SectionCoder {
   }
 
   private Movement event(Deed deed, Instrument instrument, List<Term> needs, List<Effect> does) {
-    return new Movement(
-        new AtInstrument(name, deed, instrument.name()), Term.and(needs), does);
+    return new Movement(new AtInstrument(name, deed, instrument.name()), Term.and(needs), does);
   }
 
   private void plunge(Instrument instrument, List<Movement> movements) {
@@ -216,7 +220,6 @@ final class SectionCoder {
         does);
   }
 
-  /** A token in the instrument; and not all are out already, which the count of those out keeps. */
   private Term aTokenToTake(Instrument instrument) {
     return words.count(in(instrument), n -> n >= 1);
   }
@@ -270,8 +273,7 @@ final class SectionCoder {
                 IntStream.range(0, tokens)
                     .mapToObj(
                         f ->
-                            Term.and(
-                                words.count(fresh, n -> n == f), words.count(out, n -> n > f)))
+                            Term.and(words.count(fresh, n -> n == f), words.count(out, n -> n > f)))
                     .toList())
             : words.count(out, n -> n >= 1);
     return event(
@@ -297,7 +299,7 @@ final class SectionCoder {
   }
 
   private void irregularWithdrawal(Instrument instrument, List<Movement> movements) {
-    if (section.irregular() == Irregular.NEVER) {
+    if (!irregularly) {
       return;
     }
     List<Term> needs = new ArrayList<>(List.of(aTokenToTake(instrument)));
@@ -311,8 +313,8 @@ final class SectionCoder {
   }
 
   /**
-   * What holds of a section that is in order, tried two facts at a time; the parity of the tokens out;
-   * and, for few tokens, that none is lost.
+   * What holds of a section that is in order, tried two facts at a time; the parity of the tokens
+   * out; and, for few tokens, that none is lost.
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>();
@@ -347,8 +349,7 @@ final class SectionCoder {
   }
 
   /** For each number of tokens in each instrument: the rest is out. */
-  private void noneLost(
-      int from, int rest, List<Among> not, List<Clause> clauses) {
+  private void noneLost(int from, int rest, List<Among> not, List<Clause> clauses) {
     if (from == section.instruments().size()) {
       List<Among> parts = new ArrayList<>(not);
       parts.add(words.among(out, n -> n == rest));

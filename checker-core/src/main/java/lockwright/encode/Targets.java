@@ -42,8 +42,7 @@ final class Targets {
               oneLies(r.routes()),
               Term.not(apparatus.bolted(r.points())));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
-      states =
-          Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
+      states = Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       makings = routeHeld(r.route());
     } else if (requirement instanceof Requirement.NoConflict r) {
@@ -63,8 +62,7 @@ final class Targets {
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       states = Term.and(apparatus.off(r.first()), apparatus.off(r.second()));
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
-      states =
-          Term.and(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+      states = Term.and(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
       states = apparatus.words().is(Quantity.lever(r.lever()), Position.R);
     } else {
@@ -78,8 +76,7 @@ final class Targets {
     if (subject instanceof Subject.SignalOff s) {
       states = apparatus.surelyOff(s.signal());
     } else if (subject instanceof Subject.RouteSignalled s) {
-      states =
-          Term.and(apparatus.surelyOff(s.routes().get(0).signal()), oneLies(s.routes()));
+      states = Term.and(apparatus.surelyOff(s.routes().get(0).signal()), oneLies(s.routes()));
     } else if (subject instanceof Subject.Bolted s) {
       states = apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
@@ -132,8 +129,7 @@ final class Targets {
     if (!r.always()) {
       List<Term> pairs = new ArrayList<>();
       for (Conflict conflict : r.conflicts()) {
-        pairs.add(
-            Term.and(apparatus.lies(conflict.first()), apparatus.lies(conflict.second())));
+        pairs.add(Term.and(apparatus.lies(conflict.first()), apparatus.lies(conflict.second())));
       }
       all.add(Term.or(pairs));
     }
@@ -155,11 +151,9 @@ final class Targets {
   }
 
   private List<Making> earned(Requirement.SectionSignalEarned r) {
-    String lever =
-        apparatus.box().frame().ofSignal(r.signal()).map(Lever::id).orElse("none");
+    String lever = apparatus.box().frame().ofSignal(r.signal()).map(Lever::id).orElse("none");
     return makings(
-        event ->
-            event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
+        event -> event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
         apparatus
             .words()
             .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0));

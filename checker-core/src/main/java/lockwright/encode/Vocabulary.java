@@ -98,8 +98,7 @@ final class Vocabulary {
 
   private Effect effect(Quantity quantity, IntUnaryOperator next) {
     return new Effect(
-        index(quantity),
-        IntStream.range(0, quantity.values().size()).map(next).boxed().toList());
+        index(quantity), IntStream.range(0, quantity.values().size()).map(next).boxed().toList());
   }
 
   private static int value(Quantity quantity, String value) {

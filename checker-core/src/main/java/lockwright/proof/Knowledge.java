@@ -10,8 +10,8 @@ import lockwright.system.TransitionSystem;
 import lockwright.verdict.Verdict;
 
 /**
- * What has been found so far: clauses that together hold initially and are kept by every transition,
- * a verdict for each target by its name, and the engine that gave it.
+ * What has been found so far: clauses that together hold initially and are kept by every
+ * transition, a verdict for each target by its name, and the engine that gave it.
  */
 public record Knowledge(
     List<Clause> invariants, Map<String, Verdict> verdicts, Map<String, String> decidedBy) {
@@ -47,7 +47,17 @@ public record Knowledge(
     return new Knowledge(all, verdicts, decidedBy);
   }
 
-  /** With a verdict more. Fails if it contradicts a decided one: one of two engines is then wrong. */
+  /** The same with all invariants as the certificate of each proof. */
+  Knowledge withOneCertificate() {
+    Verdict.Never never = new Verdict.Never(invariants);
+    Map<String, Verdict> all = new LinkedHashMap<>(verdicts);
+    all.replaceAll((target, verdict) -> verdict instanceof Verdict.Never ? never : verdict);
+    return new Knowledge(invariants, all, decidedBy);
+  }
+
+  /**
+   * With a verdict more. Fails if it contradicts a decided one: one of two engines is then wrong.
+   */
   public Knowledge with(String target, Verdict verdict, String engine) {
     Verdict before = verdicts.get(target);
     boolean contradicts =
@@ -57,7 +67,11 @@ public record Knowledge(
             unknown -> false);
     if (contradicts) {
       throw new IllegalStateException(
-          "the engines " + decidedBy.get(target) + " and " + engine + " contradict each other on "
+          "the engines "
+              + decidedBy.get(target)
+              + " and "
+              + engine
+              + " contradict each other on "
               + target);
     }
     if (verdict instanceof Verdict.Unknown && !(before instanceof Verdict.Unknown)) {

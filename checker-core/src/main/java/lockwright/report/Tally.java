@@ -3,8 +3,7 @@ package lockwright.report;
 import lockwright.audit.Audited;
 
 /** How many requirements have each verdict. */
-public record Tally(
-    int proved, int empty, int broken, int undecided, int shown, int impossible) {
+public record Tally(int proved, int empty, int broken, int undecided, int shown, int impossible) {
   static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0);
 
   static final Audited.Cases<Tally> OF_ONE =
@@ -61,8 +60,8 @@ public record Tally(
   }
 
   /**
-   * Whether the build may pass: each requirement is proved or shown, and there is one of safety, for
-   * nothing proves nothing.
+   * Whether the build may pass: each requirement is proved or shown, and there is one of safety,
+   * for nothing proves nothing.
    */
   public boolean passes() {
     return failing() == 0 && proved > 0;

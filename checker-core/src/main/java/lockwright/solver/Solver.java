@@ -1,8 +1,8 @@
 package lockwright.solver;
 
 /**
- * An incremental satisfiability solver. Booleans are numbered from 1; a literal is a boolean's number,
- * negative for its negation. Not for several threads.
+ * An incremental satisfiability solver. Booleans are numbered from 1; a literal is a boolean's
+ * number, negative for its negation. Not for several threads.
  */
 public interface Solver extends AutoCloseable {
   /** The answers; {@code UNKNOWN} when a limit was met, and never to be taken for either other. */

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** A condition on a state. Build with the static methods, which drop what is trivially true or false. */
+/**
+ * A condition on a state. Build with the static methods, which drop what is trivially true or
+ * false.
+ */
 public sealed interface Term {
   Term TRUE = new And(List.of());
   Term FALSE = new Or(List.of());

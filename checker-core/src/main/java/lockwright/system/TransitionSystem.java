@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Variables, the states in which it may begin, transitions and targets. The order of the transitions is
- * that in which sequences of equal length are preferred.
+ * Variables, the states in which it may begin, transitions and targets. The order of the
+ * transitions is that in which sequences of equal length are preferred.
  *
  * @param candidates clauses that may be invariants; nothing depends on their being so
  */

@@ -4,7 +4,8 @@ package lockwright.system;
 public record Variable(String name, int size) {
   public Variable {
     if (size < 1) {
-      throw new IllegalArgumentException("variable " + name + " has " + size + " values; 1 or more");
+      throw new IllegalArgumentException(
+          "variable " + name + " has " + size + " values; 1 or more");
     }
   }
 }

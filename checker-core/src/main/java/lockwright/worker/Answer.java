@@ -42,7 +42,12 @@ record Answer(String job, String solver, List<List<Clause>> certificates, List<T
                   verdict.fold(
                       never ->
                           new Told(
-                              target, number(never.certificate(), certificates), null, false, null, by),
+                              target,
+                              number(never.certificate(), certificates),
+                              null,
+                              false,
+                              null,
+                              by),
                       reached ->
                           new Told(target, null, reached.trace(), reached.shortest(), null, by),
                       unknown -> new Told(target, null, null, false, unknown.reason(), by)));
@@ -62,13 +67,17 @@ record Answer(String job, String solver, List<List<Clause>> certificates, List<T
   /**
    * What was found for a job.
    *
-   * @throws IllegalArgumentException if this answers another job, or not just the targets of this one
+   * @throws IllegalArgumentException if this answers another job, or not just the targets of this
+   *     one
    */
   Found found(TransitionSystem system, String digest) {
     if (!job.equals(digest)) {
       throw new IllegalArgumentException("it answers another job");
     }
-    if (!told.stream().map(Told::target).toList().equals(system.targets().stream().map(Target::name).toList())) {
+    if (!told.stream()
+        .map(Told::target)
+        .toList()
+        .equals(system.targets().stream().map(Target::name).toList())) {
       throw new IllegalArgumentException("it does not speak of each target once");
     }
     List<Verdict.Never> proofs = certificates.stream().map(Verdict.Never::new).toList();

@@ -15,10 +15,10 @@ import lockwright.proof.Knowledge;
 import lockwright.solver.z3.Z3Solvers;
 
 /**
- * The main class of a child. It reads lines {@code job NUMBER DIGEST} from standard input, searches what
- * the file {@code job-NUMBER.json} in its folder says, writes {@code answer-NUMBER.json}, and only then
- * says {@code done NUMBER DIGEST}. Each line that it says begins with a secret of this child, so that
- * whatever the solver prints is told from it. It ends when its input does, at once.
+ * The main class of a child. It reads lines {@code job NUMBER DIGEST} from standard input, searches
+ * what the file {@code job-NUMBER.json} in its folder says, writes {@code answer-NUMBER.json}, and
+ * only then says {@code done NUMBER DIGEST}. Each line that it says begins with a secret of this
+ * child, so that whatever the solver prints is told from it. It ends when its input does, at once.
  *
  * <p>Arguments: the folder, and the secret.
  */

@@ -56,8 +56,7 @@ final class ChildProcess {
     List<String> all = new ArrayList<>(command);
     all.add(Command.text(folder));
     all.add(secret);
-    ProcessBuilder builder =
-        new ProcessBuilder(all).redirectError(folder.resolve(LOG).toFile());
+    ProcessBuilder builder = new ProcessBuilder(all).redirectError(folder.resolve(LOG).toFile());
     builder.environment().keySet().removeAll(NOT_FOR_CHILDREN);
     process = builder.start();
     input =
@@ -72,8 +71,9 @@ final class ChildProcess {
     return process;
   }
 
-  Path folder() {
-    return folder;
+  /** Whether it can be given a job: it lives, has its folder, and says nothing unasked. */
+  boolean isFit() {
+    return process.isAlive() && Files.isDirectory(folder) && said.isEmpty();
   }
 
   private void listen() {
@@ -187,14 +187,17 @@ final class ChildProcess {
   /** The first line in the log, which is Java's own complaint if it could not start. */
   private String firstWords() {
     try (InputStream log = Files.newInputStream(folder.resolve(LOG))) {
-      String line = new String(log.readNBytes(300), StandardCharsets.UTF_8).lines().findFirst().orElse("");
+      String line =
+          new String(log.readNBytes(300), StandardCharsets.UTF_8).lines().findFirst().orElse("");
       return line.isEmpty() ? "" : ": " + line.replaceAll("\\p{Cntrl}+", " ");
     } catch (IOException e) {
       return "";
     }
   }
 
-  /** Ends the child, whatever it does, and takes its folder away; what is known of a crash stays. */
+  /**
+   * Ends the child, whatever it does, and takes its folder away; what is known of a crash stays.
+   */
   void end() {
     process.destroyForcibly();
     boolean interrupted = Thread.interrupted();

@@ -11,9 +11,9 @@ import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 
 /**
- * The children of this build. A job goes to one that is idle, or to a new one; over all modules, at most
- * as many work at once as there are processors. A child that is lost is replaced, and its job is
- * undecided. For several threads.
+ * The children of this build. A job goes to one that is idle, or to a new one; over all modules, at
+ * most as many work at once as there are processors. A child that is lost is replaced, and its job
+ * is undecided. For several threads.
  */
 public final class Children {
   /**
@@ -31,12 +31,10 @@ public final class Children {
   }
 
   private static final Children OF_THIS_BUILD =
-      new Children(
-          new Rules(Command::write, 60, 10, Runtime.getRuntime().availableProcessors()));
+      new Children(new Rules(Command::write, 60, 10, Runtime.getRuntime().availableProcessors()));
 
   static {
-    Runtime.getRuntime()
-        .addShutdownHook(new Thread(OF_THIS_BUILD::close, "end solver processes"));
+    Runtime.getRuntime().addShutdownHook(new Thread(OF_THIS_BUILD::close, "end solver processes"));
   }
 
   private final Rules rules;
@@ -109,7 +107,7 @@ public final class Children {
   private synchronized ChildProcess takeIdle() {
     while (!idle.isEmpty()) {
       ChildProcess child = idle.pop();
-      if (child.process().isAlive() && child.folder().toFile().isDirectory()) {
+      if (child.isFit()) {
         return child;
       }
       all.remove(child);
@@ -167,8 +165,12 @@ public final class Children {
     endAll();
   }
 
-  /** The processes of the children, for those who watch over them. */
+  /** The processes of the children that live, for those who watch over them. */
   synchronized List<ProcessHandle> handles() {
-    return all.stream().map(c -> c.process().toHandle()).toList();
+    return all.stream()
+        .map(ChildProcess::process)
+        .filter(Process::isAlive)
+        .map(Process::toHandle)
+        .toList();
   }
 }

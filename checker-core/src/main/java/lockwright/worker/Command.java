@@ -79,8 +79,7 @@ final class Command {
   /** A path as text from which the other process gets the same path. */
   static String text(Path path) throws IOException {
     String text = path.toString();
-    Charset ofCommands =
-        Runtime.version().feature() < 18 ? Charset.defaultCharset() : OF_PATHS;
+    Charset ofCommands = Runtime.version().feature() < 18 ? Charset.defaultCharset() : OF_PATHS;
     try {
       if (Path.of(text).equals(path)
           && new String(text.getBytes(ofCommands), OF_PATHS).equals(text)) {

@@ -34,7 +34,9 @@ final class Folders {
         && ProcessHandle.of(Long.parseLong(name.group(1))).isEmpty();
   }
 
-  /** Deletes a file, or a folder and what is in it, as far as it can be; the next build tries again. */
+  /**
+   * Deletes a file, or a folder and what is in it, as far as it can be; the next build tries again.
+   */
   static void delete(Path path) {
     List<Path> deepestFirst = List.of();
     try (Stream<Path> all = Files.walk(path)) {

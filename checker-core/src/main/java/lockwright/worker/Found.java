@@ -8,8 +8,8 @@ import lockwright.system.TransitionSystem;
 import lockwright.verdict.Verdict;
 
 /**
- * What a search found: a verdict for each target of the job, in their order, and the engine that gave
- * it where one decided.
+ * What a search found: a verdict for each target of the job, in their order, and the engine that
+ * gave it where one decided.
  *
  * @param solver name and version of the solver, or {@code none} if none answered
  */

@@ -29,7 +29,8 @@ public record Job(TransitionSystem system, Limits limits) {
   /** Searches in this thread. */
   public Knowledge run(Consumer<String> progress) {
     long deadline = System.nanoTime() + limits.seconds() * 1_000_000_000L;
-    Problem problem = new Problem(system, new Z3Solvers(limits.effort(), deadline), progress);
-    return new Search(engines(limits)).run(problem);
+    try (Z3Solvers solvers = new Z3Solvers(limits.effort(), deadline)) {
+      return new Search(engines(limits)).run(new Problem(system, solvers, progress));
+    }
   }
 }

@@ -6,7 +6,9 @@ public final class UnfitMachine extends Exception {
 
   UnfitMachine(String cause) {
     super(
-        "Z3's native library does not load here (" + cause + "). It serves Linux on x86-64 and ARM64"
+        "Z3's native library does not load here ("
+            + cause
+            + "). It serves Linux on x86-64 and ARM64"
             + " with glibc 2.34 or later (Debian 12, Ubuntu 22.04, Fedora 35 or newer; not Alpine),"
             + " macOS 11 or later and Windows on x86-64. On an older Linux, run the build in a container"
             + " of a newer one; if the folder for temporary files forbids execution, allow it.");

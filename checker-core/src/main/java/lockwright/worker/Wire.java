@@ -15,7 +15,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import lockwright.system.Term;
 
-/** Jobs and answers as JSON files, each with a digest, so that a torn or foreign file is noticed. */
+/**
+ * Jobs and answers as JSON files, each with a digest, so that a torn or foreign file is noticed.
+ */
 final class Wire {
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, include = JsonTypeInfo.As.WRAPPER_OBJECT)
   @JsonSubTypes({
@@ -26,7 +28,9 @@ final class Wire {
   })
   private interface TermOnWire {}
 
-  /** Far above any file of this program's; below what would be a danger to the memory of a build. */
+  /**
+   * Far above any file of this program's; below what would be a danger to the memory of a build.
+   */
   private static final long LARGEST = 256L << 20;
 
   private static final JsonMapper MAPPER =
@@ -44,7 +48,8 @@ final class Wire {
   static String write(Object value, Path file) throws IOException {
     byte[] bytes = MAPPER.writeValueAsBytes(value);
     if (bytes.length > LARGEST) {
-      throw new IOException(file.getFileName() + " would be of " + bytes.length + " bytes, too large");
+      throw new IOException(
+          file.getFileName() + " would be of " + bytes.length + " bytes, too large");
     }
     Path half = file.resolveSibling(file.getFileName() + ".part");
     Files.write(half, bytes);

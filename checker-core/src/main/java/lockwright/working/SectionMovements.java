@@ -23,9 +23,11 @@ final class SectionMovements {
   private final Quantity out;
   private final Quantity fresh;
   private final boolean countsFresh;
+  private final boolean regular;
 
-  SectionMovements(Section section, Quantities quantities) {
+  SectionMovements(Section section, Quantities quantities, Strokes strokes) {
     this.section = section;
+    this.regular = strokes == Strokes.WHOLE || section.irregular() == Irregular.NEVER;
     this.quantities = quantities;
     this.phase = Quantity.phase(section.name());
     this.out = Quantity.tokensOut(section.name(), section.tokens());
@@ -53,7 +55,7 @@ final class SectionMovements {
     return switch (deed) {
       case PLUNGE, STOP_PLUNGING -> e.attended();
       case PUT_FRESH_IN -> countsFresh;
-      case IRREGULAR_WITHDRAWAL -> section.irregular() != Irregular.NEVER;
+      case IRREGULAR_WITHDRAWAL -> !regular;
       default -> true;
     };
   }

@@ -34,7 +34,7 @@ public final class Working {
     Locking locking = new Locking(box, apparatus, strokes == Strokes.WHOLE);
     List<Movement> all =
         new ArrayList<>(new FrameMovements(box, quantities, apparatus, locking, strokes).all());
-    box.sections().forEach(s -> all.addAll(new SectionMovements(s, quantities).all()));
+    box.sections().forEach(s -> all.addAll(new SectionMovements(s, quantities, strokes).all()));
     movements = List.copyOf(all);
     movements.forEach(m -> byEvent.put(m.event(), m));
     breaches = new Breaches(box, quantities, apparatus, movements);
@@ -50,7 +50,7 @@ public final class Working {
 
   /**
    * The working that allows least, for possibility: whole strokes of levers and of ground frames'
-   * points, and every piece with conditions holds.
+   * points, every piece with conditions holds, and no withdrawal is irregular.
    */
   public static Working whole(Box box) {
     return new Working(box, Strokes.WHOLE);

@@ -30,9 +30,9 @@ import lockwright.spec.Span;
 
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
- * signals, an advanced starting signal, a siding with a trap, a ground frame, a bolt that stands in or
- * out, a token section in a third of them), and a locking table that is right but for what was left
- * out of it and put into it.
+ * signals, an advanced starting signal, a siding with a trap, a ground frame, a bolt that stands in
+ * or out, a token section in a third of them), and a locking table that is right but for what was
+ * left out of it and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -91,9 +91,7 @@ final class RandomBox {
     joint("o", "t");
     attachments.put(
         new TrackEnd("s", 0),
-        section
-            ? new Attachment.InSection("Far")
-            : new Attachment.AtLimit(Attachment.Limit.BLOCK));
+        section ? new Attachment.InSection("Far") : new Attachment.AtLimit(Attachment.Limit.BLOCK));
     points("P", "t", Optional.of("n"), Optional.of("r"));
     limit("n");
     if (trap) {
@@ -105,7 +103,8 @@ final class RandomBox {
     signals();
     boolean passenger = chance(80);
     List<Track> tracks = new ArrayList<>();
-    for (String id : trap ? List.of("s", "o", "t", "n", "r", "x") : List.of("s", "o", "t", "n", "r")) {
+    for (String id :
+        trap ? List.of("s", "o", "t", "n", "r", "x") : List.of("s", "o", "t", "n", "r")) {
       boolean siding = trap && (id.equals("r") || id.equals("x"));
       tracks.add(new Track(id, id, passenger && !siding, HERE));
     }
@@ -138,7 +137,8 @@ final class RandomBox {
   }
 
   private void signals() {
-    int most = section ? 3 : 5;
+    // Most are small, so that there can be many.
+    int most = chance(60) ? 1 + random.nextInt(2) : section ? 3 : 5;
     List<Signal> some = new ArrayList<>();
     List<String> ways = chance(50) ? List.of() : List.of(chance(50) ? "n" : "r");
     some.add(signal("H", new TrackEnd("o", 1), "t", Arm.STOP, ways));
@@ -202,10 +202,8 @@ final class RandomBox {
     List<Section.Instrument> instruments = new ArrayList<>();
     boolean far = chance(90);
     instruments.add(
-        new Section.Instrument(
-            "Here", true, far && chance(85) ? List.of("Far") : List.of()));
-    instruments.add(
-        new Section.Instrument("Far", far, chance(85) ? List.of("Here") : List.of()));
+        new Section.Instrument("Here", true, far && chance(85) ? List.of("Far") : List.of()));
+    instruments.add(new Section.Instrument("Far", far, chance(85) ? List.of("Here") : List.of()));
     List<String> releases = new ArrayList<>();
     Set<String> into = new HashSet<>(List.of("N", "R", "A"));
     for (Signal signal : layout.signals()) {
@@ -244,7 +242,6 @@ final class RandomBox {
   }
 
   static Entry when(Entry entry, List<Entry.Condition> conditions, boolean holds) {
-    return new Entry(
-        entry.kind(), entry.lever(), entry.others(), conditions, holds, "", HERE);
+    return new Entry(entry.kind(), entry.lever(), entry.others(), conditions, holds, "", HERE);
   }
 }

@@ -78,8 +78,7 @@ final class RandomTable {
       if (points.facing()) {
         box.frame()
             .ofBolt(points.points())
-            .ifPresent(
-                l -> add(needs(a, l.id(), !((Work.OfBolt) l.work()).normallyIn())));
+            .ifPresent(l -> add(needs(a, l.id(), !((Work.OfBolt) l.work()).normallyIn())));
       }
     }
     for (FlankTrap flank : route.flankTraps()) {

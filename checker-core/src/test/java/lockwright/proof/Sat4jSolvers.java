@@ -17,6 +17,11 @@ public final class Sat4jSolvers implements Solvers {
     return new OnSat4j();
   }
 
+  @Override
+  public void close() {
+    // Each solver has its own.
+  }
+
   private static final class OnSat4j implements Solver {
     private final ISolver solver = SolverFactory.newDefault();
     private boolean contradiction;

@@ -16,8 +16,9 @@ import lockwright.system.Target;
 import lockwright.verdict.Trace;
 
 /**
- * A child with a fault. Whatever its fault, it would have every target proved: so if its answer were
- * taken, it would show. Having put its fault in, it leaves a file of the fault's name beside its folder.
+ * A child with a fault. Whatever its fault, it would have every target proved: so if its answer
+ * were taken, it would show. Having put its fault in, it leaves a file of the fault's name beside
+ * its folder.
  *
  * <p>Arguments: the fault, the folder, and the secret.
  */

@@ -14,8 +14,8 @@ final class HandMade {
   private HandMade() {}
 
   /**
-   * A signal that is pulled and put back only over reversed points, which it then holds: off over normal
-   * points is never reached; off at all, by two transitions.
+   * A signal that is pulled and put back only over reversed points, which it then holds: off over
+   * normal points is never reached; off at all, by two transitions.
    */
   static TransitionSystem signalOverPoints() {
     return new TransitionSystem(
@@ -55,8 +55,7 @@ final class HandMade {
     }
     List<Target> targets = new ArrayList<>(near.targets());
     targets.add(reaching("far", Term.and(ones)));
-    return new TransitionSystem(
-        variables, Term.and(initial), transitions, targets, List.of());
+    return new TransitionSystem(variables, Term.and(initial), transitions, targets, List.of());
   }
 
   private static Transition moving(String name, Term guard, int variable, int to) {

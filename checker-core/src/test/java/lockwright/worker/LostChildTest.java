@@ -24,7 +24,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A child that breaks the rules of the talk: its job is unknown, whatever it claims; the next is done. */
+/**
+ * A child that breaks the rules of the talk: its job is unknown, whatever it claims; the next is
+ * done.
+ */
 class LostChildTest {
   private static final Consumer<String> DEAF = words -> {};
 
@@ -80,8 +83,7 @@ class LostChildTest {
   @Test
   void a_stale_answer_of_an_earlier_job_is_not_taken() throws Exception {
     Answer earlier = new Answer("digest of job 1", "none", List.of(), List.of());
-    assertThatThrownBy(
-            () -> earlier.found(HandMade.signalOverPoints(), "digest of job 2"))
+    assertThatThrownBy(() -> earlier.found(HandMade.signalOverPoints(), "digest of job 2"))
         .hasMessage("it answers another job");
     children = firstFaulty(Fault.ANSWER_TO_ANOTHER_JOB, 60, 1);
     assertThat(children.search(job(60), within, DEAF).verdicts().get("off"))
@@ -184,8 +186,7 @@ class LostChildTest {
   @EnumSource(names = {"SLOW", "EXIT_ZERO_WITHOUT_MARK"})
   void of_many_questions_all_are_answered_and_few_at_once(Fault fault) throws Exception {
     int most = 2;
-    children =
-        new Children(new Children.Rules(folder -> command(fault), 60, 2, most));
+    children = new Children(new Children.Rules(folder -> command(fault), 60, 2, most));
     AtomicInteger atWork = new AtomicInteger();
     AtomicInteger seen = new AtomicInteger();
     Consumer<String> count =
@@ -231,7 +232,10 @@ class LostChildTest {
     AtomicInteger started = new AtomicInteger();
     return new Children(
         new Children.Rules(
-            folder -> command(started.getAndIncrement() == 0 ? fault : Fault.NONE), start, grace, 1));
+            folder -> command(started.getAndIncrement() == 0 ? fault : Fault.NONE),
+            start,
+            grace,
+            1));
   }
 
   private static List<String> command(Fault fault) {

@@ -24,7 +24,8 @@ final class Processes {
   }
 
   static void signal(ProcessHandle process, String name) throws Exception {
-    int code = new ProcessBuilder("sh", "-c", "kill -" + name + " " + process.pid()).start().waitFor();
+    int code =
+        new ProcessBuilder("sh", "-c", "kill -" + name + " " + process.pid()).start().waitFor();
     if (code != 0) {
       throw new IllegalStateException("kill -" + name + " failed: " + code);
     }

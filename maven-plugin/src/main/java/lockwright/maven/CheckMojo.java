@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import lockwright.audit.Disagreement;
 import lockwright.check.Check;
 import lockwright.check.Searcher;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.report.Findings;
+import lockwright.report.json.ResultJson;
 import lockwright.report.readback.ReadBack;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Rejection;
@@ -46,7 +48,9 @@ public class CheckMojo extends AbstractMojo {
   @Parameter(property = "lockwright.skip", defaultValue = "false")
   boolean skip;
 
-  /** Goes on with the build whatever the findings are. They become warnings, and it says NOT PROVED. */
+  /**
+   * Goes on with the build whatever the findings are. They become warnings, and it says NOT PROVED.
+   */
   @Parameter(property = "lockwright.warnOnly", defaultValue = "false")
   boolean warnOnly;
 
@@ -54,7 +58,9 @@ public class CheckMojo extends AbstractMojo {
   @Parameter(property = "lockwright.seconds", defaultValue = "300")
   int seconds;
 
-  /** The solver's effort for one question, by its own measure, on any machine the same; 0: no limit. */
+  /**
+   * The solver's effort for one question, by its own measure, on any machine the same; 0: no limit.
+   */
   @Parameter(property = "lockwright.effort", defaultValue = "0")
   int effort;
 
@@ -64,6 +70,9 @@ public class CheckMojo extends AbstractMojo {
 
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
+
+  /** Where the searches are done, for a folder; for tests to put another in. */
+  Function<Path, Searcher> search = Searcher::inChildren;
 
   @Override
   public void execute() throws MojoExecutionException, MojoFailureException {
@@ -77,9 +86,10 @@ public class CheckMojo extends AbstractMojo {
       }
       check(outputs);
     } catch (UnfitMachine e) {
-      throw new MojoExecutionException(e.getMessage());
+      throw new MojoExecutionException("NOT VERIFIED: " + e.getMessage());
     } catch (IOException | UncheckedIOException e) {
-      throw new MojoExecutionException("NOT VERIFIED: files fail: " + e.getMessage(), e);
+      throw new MojoExecutionException(
+          "NOT VERIFIED: files or processes fail: " + e.getMessage(), e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new MojoExecutionException("NOT VERIFIED: the check was interrupted", e);
@@ -102,10 +112,10 @@ public class CheckMojo extends AbstractMojo {
     Findings findings;
     try (Heartbeat progress = new Heartbeat(getLog()::info, read.name())) {
       findings =
-          new Check(limits, Searcher.inChildren(outputs.folder()), progress)
-              .run(read, built.digests());
+          new Check(limits, search.apply(outputs.folder()), progress).run(read, built.digests());
     }
     outputs.write(Outputs.LOG, FullLog.of(findings));
+    outputs.write(Outputs.RESULT, ResultJson.bytes(findings));
     tell(findings, outputs);
   }
 
@@ -156,7 +166,10 @@ public class CheckMojo extends AbstractMojo {
     line.accept("NOT PROVED: the build goes on, for lockwright.warnOnly is set");
   }
 
-  /** The folder of the spec as the user would write it, from the project's base folder if it is in it. */
+  /**
+   * The folder of the spec as the user would write it, from the project's base folder if it is in
+   * it.
+   */
   private String folder() {
     Path base = basedir.toPath().toAbsolutePath().normalize();
     Path path = box.toPath().toAbsolutePath().normalize();

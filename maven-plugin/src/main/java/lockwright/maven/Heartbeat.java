@@ -4,20 +4,30 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import lockwright.report.text.Shown;
 
 /** Passes progress on to a log, and says where things are when there was none for some seconds. */
 final class Heartbeat implements Consumer<String>, AutoCloseable {
-  private static final long LONGEST_SILENCE = 7;
+  private static final int LONGEST_SILENCE = 6;
 
   private final Consumer<String> log;
   private final String name;
+  private final int silence;
   private final ScheduledExecutorService clock;
   private String last = "the beginning";
   private long said = System.nanoTime();
 
   Heartbeat(Consumer<String> log, String name) {
+    this(log, name, LONGEST_SILENCE);
+  }
+
+  /**
+   * @param silence seconds without progress after which it speaks, give or take one
+   */
+  Heartbeat(Consumer<String> log, String name, int silence) {
     this.log = log;
     this.name = name;
+    this.silence = silence;
     clock =
         Executors.newSingleThreadScheduledExecutor(
             task -> {
@@ -35,13 +45,13 @@ final class Heartbeat implements Consumer<String>, AutoCloseable {
   }
 
   private synchronized void beat() {
-    if (System.nanoTime() - said >= TimeUnit.SECONDS.toNanos(LONGEST_SILENCE)) {
+    if (System.nanoTime() - said >= TimeUnit.SECONDS.toNanos(silence)) {
       say("still at: " + last);
     }
   }
 
   private void say(String words) {
-    log.accept(name + ": " + words);
+    log.accept(Shown.line(name + ": " + words));
     said = System.nanoTime();
   }
 

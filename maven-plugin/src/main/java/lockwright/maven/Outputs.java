@@ -30,12 +30,16 @@ record Outputs(Path folder) {
     return new Outputs(folder);
   }
 
-  /** Writes a file as a whole or not at all. */
   void write(String name, String text) throws IOException {
+    write(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes a file as a whole or not at all. */
+  void write(String name, byte[] content) throws IOException {
     Path unfinished = folder.resolve(name + UNFINISHED);
     try (FileChannel channel =
         FileChannel.open(unfinished, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+      ByteBuffer bytes = ByteBuffer.wrap(content);
       while (bytes.hasRemaining()) {
         channel.write(bytes);
       }

@@ -1,5 +1,6 @@
 /**
  * The Maven goals: parameters in, build outcome out. No logic of its own: it may import {@code
- * lockwright.check} and what that returns. Start reading at the {@code check} goal.
+ * lockwright.check}, what goes in and comes out there, and the formats of {@code
+ * lockwright.report}. Start reading at {@link lockwright.maven.CheckMojo}.
  */
 package lockwright.maven;

@@ -32,8 +32,7 @@ public record Names(List<Quantity> quantities, List<Event> events) {
                 verdict.fold(
                     never ->
                         new Claim.Never(
-                            certificates.computeIfAbsent(
-                                never.certificate(), this::certificate)),
+                            certificates.computeIfAbsent(never.certificate(), this::certificate)),
                     reached -> new Claim.Reached(run(reached.trace()), reached.shortest()),
                     unknown -> new Claim.Unknown(unknown.reason()))));
     return claims;
@@ -52,7 +51,9 @@ public record Names(List<Quantity> quantities, List<Event> events) {
         int missing = among.complement(size).values().first();
         facts.add(new Fact(quantity.key(), quantity.values().get(missing), false));
       } else {
-        among.values().forEach(v -> facts.add(new Fact(quantity.key(), quantity.values().get(v), true)));
+        among
+            .values()
+            .forEach(v -> facts.add(new Fact(quantity.key(), quantity.values().get(v), true)));
       }
     }
     return facts;

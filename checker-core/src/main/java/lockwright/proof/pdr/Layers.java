@@ -14,9 +14,9 @@ import lockwright.system.Transition;
 import lockwright.system.TransitionSystem;
 
 /**
- * The layers F0, F1, ... and the questions asked of them. F0 is the initial states; each later layer
- * holds all states reachable in that many transitions or fewer, and perhaps more: those in none of the
- * cubes blocked there. A cube blocked in a layer is blocked in all earlier ones.
+ * The layers F0, F1, ... and the questions asked of them. F0 is the initial states; each later
+ * layer holds all states reachable in that many transitions or fewer, and perhaps more: those in
+ * none of the cubes blocked there. A cube blocked in a layer is blocked in all earlier ones.
  */
 final class Layers {
   /** A limit of the solver was met. */
@@ -96,8 +96,8 @@ final class Layers {
   }
 
   /**
-   * A state of a layer outside a cube from which one transition leads into it, or null. Asks, for each
-   * transition t that touches the cube: F and not cube and guard of t and cube before t.
+   * A state of a layer outside a cube from which one transition leads into it, or null. Asks, for
+   * each transition t that touches the cube: F and not cube and guard of t and cube before t.
    */
   Predecessor predecessor(Cube cube, int layer) {
     int outside = solver.variable();
@@ -164,8 +164,7 @@ final class Layers {
       }
     }
     solver.clause(-violated);
-    return new Cube(
-        needed.stream().sorted().map(v -> new Among(v, List.of(state[v]))).toList());
+    return new Cube(needed.stream().sorted().map(v -> new Among(v, List.of(state[v]))).toList());
   }
 
   private List<Integer> layer(int layer) {

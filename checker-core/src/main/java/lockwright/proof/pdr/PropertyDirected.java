@@ -10,14 +10,15 @@ import lockwright.system.Target;
 import lockwright.verdict.Verdict;
 
 /**
- * Property directed reachability, one target at a time: it either proves a target unreachable or finds
- * a trace. (A. R. Bradley, *SAT-Based Model Checking without Unrolling*, 2011; N. Een, A. Mishchenko
- * and R. Brayton, *Efficient Implementation of Property Directed Reachability*, 2011.) It stops when a
- * layer equals the next, when a trace is complete, or at a limit of the solver.
+ * Property directed reachability, one target at a time: it either proves a target unreachable or
+ * finds a trace. (A. R. Bradley, *SAT-Based Model Checking without Unrolling*, 2011; N. Een, A.
+ * Mishchenko and R. Brayton, *Efficient Implementation of Property Directed Reachability*, 2011.)
+ * It stops when a layer equals the next, when a trace is complete, or at a limit of the solver.
  *
- * <p>The transitions have no primed variables: since their effects are functions of one variable each,
- * what must hold before a transition is written down by substitution, and only those transitions are
- * asked about that touch a variable of the cube. Clauses of earlier proofs are given to later ones.
+ * <p>The transitions have no primed variables: since their effects are functions of one variable
+ * each, what must hold before a transition is written down by substitution, and only those
+ * transitions are asked about that touch a variable of the cube. Clauses of earlier proofs are
+ * given to later ones.
  */
 public final class PropertyDirected implements Engine {
   @Override

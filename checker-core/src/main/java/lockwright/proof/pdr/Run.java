@@ -28,12 +28,14 @@ final class Run {
   }
 
   /**
-   * A cube to be blocked in a layer: from each of its states, {@code transition} leads into the cube
-   * of {@code next}; without a next, the target is imminent.
+   * A cube to be blocked in a layer: from each of its states, {@code transition} leads into the
+   * cube of {@code next}; without a next, the target is imminent.
    */
   private record Obligation(Cube cube, int layer, int transition, Obligation next, int number) {}
 
-  /** Repeats: block every state of the last layer that is at the target; open a layer; push cubes. */
+  /**
+   * Repeats: block every state of the last layer that is at the target; open a layer; push cubes.
+   */
   Verdict decide() {
     try {
       while (true) {
@@ -87,8 +89,7 @@ final class Run {
         queue.remove();
         layers.block(widen(obligation.cube(), obligation.layer()), obligation.layer());
       } else {
-        Cube before =
-            layers.into(predecessor.state(), predecessor.transition(), obligation.cube());
+        Cube before = layers.into(predecessor.state(), predecessor.transition(), obligation.cube());
         queue.add(
             new Obligation(
                 before, obligation.layer() - 1, predecessor.transition(), obligation, ++number));

@@ -11,8 +11,8 @@ import lockwright.verdict.Trace;
 import lockwright.verdict.Verdict;
 
 /**
- * Of the traces of a given length that reach a target, the one whose transitions come first in order,
- * and of those the one whose first state does. To be asked when one is known to exist.
+ * Of the traces of a given length that reach a target, the one whose transitions come first in
+ * order, and of those the one whose first state does. To be asked when one is known to exist.
  */
 final class FirstInOrder {
   private final Unrolled unrolled;
@@ -29,8 +29,8 @@ final class FirstInOrder {
   }
 
   /**
-   * Makes one choice after another, each as early in order as those before it leave possible. A limit
-   * makes the verdict unknown.
+   * Makes one choice after another, each as early in order as those before it leave possible. A
+   * limit makes the verdict unknown.
    *
    * @param reached the literals of {@link Unrolled#reachedNow}
    */

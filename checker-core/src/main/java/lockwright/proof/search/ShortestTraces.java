@@ -17,14 +17,14 @@ import lockwright.verdict.Verdict;
 
 /**
  * Looks for traces of 0, 1, 2, ... transitions by unrolling the system (A. Biere et al., *Symbolic
- * Model Checking without BDDs*, 1999), with the invariants known so far as a help. The first found is a
- * shortest; of those, the one whose transitions come first in order is given, then the one whose first
- * state does. It never proves a target unreachable.
+ * Model Checking without BDDs*, 1999), with the invariants known so far as a help. The first found
+ * is a shortest; of those, the one whose transitions come first in order is given, then the one
+ * whose first state does. It never proves a target unreachable.
  *
  * <p>A target is reached by states or by makings, not by both: so the first found is a shortest.
  *
- * @param depth the longest trace looked for; a target for which a trace is known is followed up to its
- *     length
+ * @param depth the longest trace looked for; a target for which a trace is known is followed up to
+ *     its length
  */
 public record ShortestTraces(int depth) implements Engine {
   @Override

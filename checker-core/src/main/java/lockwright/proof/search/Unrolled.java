@@ -16,9 +16,9 @@ import lockwright.system.Variable;
 /**
  * A system unrolled: moments 0 to n, and between each two the one transition that is made.
  *
- * <p>Of two neighbouring transitions that do not depend on each other, the one earlier in order is made
- * first. That loses no state, and not the trace that comes first in order, since exchanging the two
- * would give an earlier one.
+ * <p>Of two neighbouring transitions that do not depend on each other, the one earlier in order is
+ * made first. That loses no state, and not the trace that comes first in order, since exchanging
+ * the two would give an earlier one.
  */
 final class Unrolled {
   private final TransitionSystem system;
@@ -162,8 +162,8 @@ final class Unrolled {
   }
 
   /**
-   * For the last moment: the literals that a target is reached there: as a state, which is the first,
-   * and by making each of its transitions from there.
+   * For the last moment: the literals that a target is reached there: as a state, which is the
+   * first, and by making each of its transitions from there.
    */
   int[] reachedNow(Target target) {
     Moment last = moments.get(moments.size() - 1);

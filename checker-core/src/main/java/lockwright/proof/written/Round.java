@@ -12,7 +12,9 @@ import lockwright.system.Target;
 import lockwright.system.Transition;
 import lockwright.system.TransitionSystem;
 
-/** One round: drops candidates that do not hold initially, or are not kept while all others hold. */
+/**
+ * One round: drops candidates that do not hold initially, or are not kept while all others hold.
+ */
 final class Round {
   private final TransitionSystem system;
   private final Solver solver;
@@ -21,8 +23,7 @@ final class Round {
   private final int all;
   private final Moment moment;
 
-  Round(
-      TransitionSystem system, Solver solver, List<Clause> invariants, List<Clause> candidates) {
+  Round(TransitionSystem system, Solver solver, List<Clause> invariants, List<Clause> candidates) {
     this.system = system;
     this.solver = solver;
     this.candidates = candidates;

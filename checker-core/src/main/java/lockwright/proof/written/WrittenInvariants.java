@@ -12,15 +12,16 @@ import lockwright.verdict.Verdict;
 
 /**
  * Of the candidate clauses of a system, finds the largest set that is inductive, and proves with it
- * what it can. (C. Flanagan and K. R. M. Leino, *Houdini, an annotation assistant for ESC/Java*, 2001.)
+ * what it can. (C. Flanagan and K. R. M. Leino, *Houdini, an annotation assistant for ESC/Java*,
+ * 2001.)
  *
  * <ol>
  *   <li>Drop the candidates that do not hold initially.
- *   <li>In a round, ask for each transition: can it be made from a state in which all candidates hold
- *       that stood at the beginning of the round, to one in which one does not? Drop those that do not
- *       hold there, and ask again.
- *   <li>When a round drops none, those left are invariants. A target that none of the states that they
- *       allow reaches is never reached.
+ *   <li>In a round, ask for each transition: can it be made from a state in which all candidates
+ *       hold that stood at the beginning of the round, to one in which one does not? Drop those
+ *       that do not hold there, and ask again.
+ *   <li>When a round drops none, those left are invariants. A target that none of the states that
+ *       they allow reaches is never reached.
  * </ol>
  *
  * It never finds a trace.

@@ -9,11 +9,12 @@ import java.util.function.Function;
 
 /**
  * The railway as `plan.yaml` gives it, checked and joined up: every end of every track is attached.
- * All lists keep the order of the file. Look-ups throw {@link NoSuchElementException} for an unknown
- * id, which is a fault of the caller.
+ * All lists keep the order of the file. Look-ups throw {@link NoSuchElementException} for an
+ * unknown id, which is a fault of the caller.
  *
  * @param attachments what each of the two ends of each track is attached to
- * @param limitsOfShunt the ends at which a limit of shunt stands, for trains leaving the track there
+ * @param limitsOfShunt the ends at which a limit of shunt stands, for trains leaving the track
+ *     there
  */
 public record Layout(
     List<Track> tracks,
@@ -34,7 +35,8 @@ public record Layout(
     for (Track track : tracks) {
       for (int end = 0; end < 2; end++) {
         if (!attachments.containsKey(new TrackEnd(track.id(), end))) {
-          throw new IllegalArgumentException("an end of track " + track.id() + " is attached to nothing");
+          throw new IllegalArgumentException(
+              "an end of track " + track.id() + " is attached to nothing");
         }
       }
     }
@@ -69,7 +71,9 @@ public record Layout(
         .orElseThrow(() -> new NoSuchElementException("points " + pointsId + ", " + leg));
   }
 
-  /** The signals on the post at an end, reading out of the track there, in the order of the file. */
+  /**
+   * The signals on the post at an end, reading out of the track there, in the order of the file.
+   */
   public List<Signal> post(TrackEnd end) {
     return signals.stream().filter(s -> s.stands().equals(end)).toList();
   }

@@ -69,8 +69,14 @@ public record Entry(
     String condition =
         when.isEmpty()
             ? ""
-            : " when " + when.stream().map(Condition::toString).collect(Collectors.joining(" and "));
-    return lever + " " + kind.words() + " " + String.join(" or ", others) + condition
+            : " when "
+                + when.stream().map(Condition::toString).collect(Collectors.joining(" and "));
+    return lever
+        + " "
+        + kind.words()
+        + " "
+        + String.join(" or ", others)
+        + condition
         + (holds ? " (holds)" : "");
   }
 }

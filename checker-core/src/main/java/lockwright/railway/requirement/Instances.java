@@ -52,9 +52,8 @@ record Instances(
   private List<Requirement> pointsSet() {
     List<Requirement> found = new ArrayList<>();
     for (Signal signal : layout.signals()) {
-      List<Route> own = routesOf(signal, r -> true);
-      if (!own.isEmpty()) {
-        found.add(new Requirement.PointsSet(signal.id(), own));
+      if (signal.arm() != Arm.DISTANT) {
+        found.add(new Requirement.PointsSet(signal.id(), routesOf(signal, r -> true)));
       }
     }
     return found;

@@ -119,7 +119,9 @@ public sealed interface Requirement {
     }
   }
 
-  /** @param passenger of the path's facing points, those on a passenger line */
+  /**
+   * @param passenger of the path's facing points, those on a passenger line
+   */
   record DistantFollows(DistantPath path, List<String> passenger) implements Requirement {
     @Override
     public String name() {

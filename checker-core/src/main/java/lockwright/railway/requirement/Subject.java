@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import lockwright.railway.layout.Route;
 
 /**
- * Something that a requirement speaks about, which must be able to come about for a proof of it not to
- * be empty; `docs/meaning.md` 7. {@link #id()} is unique in a box and stable.
+ * Something that a requirement speaks about, which must be able to come about for a proof of it not
+ * to be empty; `docs/meaning.md` 7. {@link #id()} is unique in a box and stable.
  */
 public sealed interface Subject {
   String id();

@@ -29,7 +29,8 @@ public record Section(
   public Section {
     instruments = List.copyOf(instruments);
     if (tokens < 1) {
-      throw new IllegalArgumentException("section " + name + " has " + tokens + " tokens; 1 or more");
+      throw new IllegalArgumentException(
+          "section " + name + " has " + tokens + " tokens; 1 or more");
     }
     if (instruments.size() < 2 || instruments.stream().noneMatch(i -> i.name().equals(here))) {
       throw new IllegalArgumentException("section " + name + ": two instruments or more, one here");

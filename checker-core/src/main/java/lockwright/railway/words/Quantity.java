@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Something that can be said of a box at one moment, by the name that certificates and traces use, and
- * the values that it can take, in order. Which quantities a box has, and how they change, is not said
- * here.
+ * Something that can be said of a box at one moment, by the name that certificates and traces use,
+ * and the values that it can take, in order. Which quantities a box has, and how they change, is
+ * not said here.
  */
 public record Quantity(String key, List<String> values) {
   private static final List<String> POSITIONS = List.of("N", "M", "R");
@@ -54,8 +54,7 @@ public record Quantity(String key, List<String> values) {
   }
 
   public static Quantity irregularWithdrawal(String section) {
-    return new Quantity(
-        "section " + section + ": irregular withdrawal", List.of("unused", "used"));
+    return new Quantity("section " + section + ": irregular withdrawal", List.of("unused", "used"));
   }
 
   private static Quantity count(String key, int most) {

@@ -12,9 +12,12 @@ public final class FullLog {
   public static String of(Findings findings) {
     List<String> text = new ArrayList<>();
     text.add("Check of " + findings.box().name());
-    text.add("An aid for checking written rules; not locking data. 'Proved' means within the model,");
-    text.add("the listed files and the listed assumptions, and only as far as someone has compared");
-    text.add("the files with the plan and the frame with the table. No substitute for competent and");
+    text.add(
+        "An aid for checking written rules; not locking data. 'Proved' means within the model,");
+    text.add(
+        "the listed files and the listed assumptions, and only as far as someone has compared");
+    text.add(
+        "the files with the plan and the frame with the table. No substitute for competent and");
     text.add("licensed people, the rule book, local instructions, testing on site or approval.");
     text.add("");
     findings.digests().forEach((file, digest) -> text.add(digest + "  " + file));

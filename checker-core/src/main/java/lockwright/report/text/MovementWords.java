@@ -11,7 +11,9 @@ final class MovementWords {
   private final Box box;
   private final boolean namingSections;
 
-  /** @param namingSections whether it must be said in which section a man works his instrument */
+  /**
+   * @param namingSections whether it must be said in which section a man works his instrument
+   */
   MovementWords(Box box, boolean namingSections) {
     this.box = box;
     this.namingSections = namingSections;

@@ -43,7 +43,9 @@ final class Outside {
       moved.add(bolts + one(to, atNormal, " neither in nor out", atReverse));
     } else if (work instanceof Work.OfRelease release) {
       moved.add(
-          release.groundFrame() + " release" + one(to, " home", " neither home nor given", " given"));
+          release.groundFrame()
+              + " release"
+              + one(to, " home", " neither home nor given", " given"));
     }
   }
 

@@ -23,10 +23,10 @@ public final class Rejection {
   public static List<String> summary(List<Problem> problems, String folder) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        folder
-            + ": "
-            + (problems.size() == 1 ? "1 problem" : problems.size() + " problems, the first")
-            + ":");
+        "NOT VERIFIED: "
+            + (problems.size() == 1 ? "1 problem in " : problems.size() + " problems in ")
+            + folder
+            + (problems.size() == 1 ? ":" : ", the first:"));
     problems.get(0).text(folder).lines().forEach(lines::add);
     return Shown.lines(lines);
   }

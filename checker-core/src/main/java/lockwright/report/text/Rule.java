@@ -47,29 +47,50 @@ final class Rule {
     if (requirement instanceof Requirement.PointsSet r) {
       return "signal " + r.signal() + " is off, and no route of it lies with its flank traps";
     } else if (requirement instanceof Requirement.PointsBolted r) {
-      return "signal " + r.signal() + " is off over facing points " + r.points()
+      return "signal "
+          + r.signal()
+          + " is off over facing points "
+          + r.points()
           + ", which are not bolted";
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
       return "points " + r.points() + " lie neither way, and their bolt is not surely out";
     } else if (requirement instanceof Requirement.RouteHeld r) {
-      return "signal " + r.route().signal() + " is off and its route " + r.route().name()
+      return "signal "
+          + r.route().signal()
+          + " is off and its route "
+          + r.route().name()
           + " lies, and yet the last movement is free";
     } else if (requirement instanceof Requirement.NoConflict r) {
-      return "signals " + r.first() + " and " + r.second()
+      return "signals "
+          + r.first()
+          + " and "
+          + r.second()
           + " are off together, for conflicting routes";
     } else if (requirement instanceof Requirement.DistantFollows r) {
-      return "distant " + r.path().distant() + " is off, and not all that it speaks for is off, set"
+      return "distant "
+          + r.path().distant()
+          + " is off, and not all that it speaks for is off, set"
           + " and bolted";
     } else if (requirement instanceof Requirement.ReleaseHome r) {
-      return "signal " + r.signal() + " is off, and the release of ground frame " + r.groundFrame()
+      return "signal "
+          + r.signal()
+          + " is off, and the release of ground frame "
+          + r.groundFrame()
           + " is not home";
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return "two are out of section " + r.section();
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
-      return "signal " + r.signal() + " goes off into section " + r.section()
+      return "signal "
+          + r.signal()
+          + " goes off into section "
+          + r.section()
           + ", and no withdrawal here has earned it";
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
-      return "signals " + r.first() + " and " + r.second() + " are off together, both into section "
+      return "signals "
+          + r.first()
+          + " and "
+          + r.second()
+          + " are off together, both into section "
           + r.section();
     }
     throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");

@@ -13,8 +13,8 @@ import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 
 /**
- * A played run as numbered lever movements: the two half-strokes of one pull, if nothing comes between
- * them, are one line.
+ * A played run as numbered lever movements: the two half-strokes of one pull, if nothing comes
+ * between them, are one line.
  */
 final class Sequence {
   private static final int WIDEST = 60;
@@ -23,12 +23,11 @@ final class Sequence {
   private final Played played;
   private final List<Line> lines = new ArrayList<>();
 
-  /** @param last the number of the line's last movement, from 1 */
+  /**
+   * @param last the number of the line's last movement, from 1
+   */
   private record Line(
-      Event event,
-      SortedMap<String, String> before,
-      SortedMap<String, String> after,
-      int last) {}
+      Event event, SortedMap<String, String> before, SortedMap<String, String> after, int last) {}
 
   private Sequence(Box box, Played played) {
     this.box = box;
@@ -77,8 +76,7 @@ final class Sequence {
     MovementWords words = new MovementWords(box, severalSections);
     Outside outside = new Outside(box);
     List<String> done = lines.stream().map(l -> words.of(l.event())).toList();
-    int width =
-        done.stream().mapToInt(String::length).filter(w -> w <= WIDEST).max().orElse(0);
+    int width = done.stream().mapToInt(String::length).filter(w -> w <= WIDEST).max().orElse(0);
     int digits = Integer.toString(done.size()).length();
     List<String> text = new ArrayList<>(beginning());
     for (int i = 0; i < done.size(); i++) {

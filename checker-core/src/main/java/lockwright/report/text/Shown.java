@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Lines made safe to show: the last step of every public method of this package. */
-final class Shown {
+/** Lines made safe to show: the last step of all public methods of this package. */
+public final class Shown {
   private Shown() {}
 
   static List<String> lines(List<String> lines) {
@@ -13,10 +13,10 @@ final class Shown {
   }
 
   /**
-   * The line with every control, format, private, unassigned or unpaired character and every line or
-   * paragraph separator as {@code \\u} and four hexadecimal digits of each code unit.
+   * The line with every control, format, private, unassigned or unpaired character and every line
+   * or paragraph separator as {@code \\u} and four hexadecimal digits of each code unit.
    */
-  static String line(String line) {
+  public static String line(String line) {
     return line.codePoints().mapToObj(Shown::character).collect(Collectors.joining());
   }
 

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Map;
 import lockwright.solver.Solver;
 
-/** Z3's solver for finite domains, which is several times faster on these questions than its default. */
+/**
+ * Z3's solver for finite domains, which is several times faster on these questions than its
+ * default.
+ */
 final class Z3Solver implements Solver {
   private final Context context;
   private final com.microsoft.z3.Solver solver;
@@ -21,6 +24,7 @@ final class Z3Solver implements Solver {
   private final List<BoolExpr> positive = new ArrayList<>();
   private final List<BoolExpr> negative = new ArrayList<>();
   private final Map<Expr<?>, Integer> literals = new HashMap<>();
+  private long timeout = Long.MAX_VALUE;
   private Model model;
   private int[] core;
 
@@ -62,7 +66,8 @@ final class Z3Solver implements Solver {
     if (left <= 0) {
       return Answer.UNKNOWN;
     }
-    if (left < Integer.MAX_VALUE) {
+    if (left < Integer.MAX_VALUE && timeout - left > 500) {
+      timeout = left;
       params.add("timeout", (int) left);
       solver.setParameters(params);
     }
@@ -96,7 +101,7 @@ final class Z3Solver implements Solver {
 
   @Override
   public void close() {
-    context.close();
+    solver.reset();
   }
 
   private BoolExpr[] terms(int[] some) {

@@ -1,0 +1,81 @@
+package lockwright.report.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.railway.Box;
+import lockwright.railway.section.Section;
+
+/**
+ * What a proof rests on besides the files; 8 of {@code docs/meaning.md}. One model has all of the
+ * box, so every proof on a box with sections is said to rest on what is assumed of each.
+ *
+ * @param appliesTo in the words of that page
+ * @param section the section that it is about, if it is about one
+ * @param source where it is published
+ */
+record Assumption(String id, String words, String appliesTo, String section, String source) {
+  private static final String POSSIBILITY = "possibility only";
+  private static final String EACH_SECTION = "each section";
+  private static final String NO_SOURCE = "common practice, no source";
+
+  /** Those of a box. */
+  static List<Assumption> of(Box box) {
+    List<Assumption> all = new ArrayList<>();
+    all.add(
+        new Assumption(
+            "in order",
+            "levers, locking, connections and instruments are in order, and do what the files say",
+            "every proof",
+            null,
+            NO_SOURCE));
+    if (!box.sections().isEmpty()) {
+      all.add(
+          new Assumption(
+              "power",
+              "the power for token locks does not fail",
+              "boxes with sections",
+              null,
+              NO_SOURCE));
+    }
+    box.sections().forEach(s -> all.addAll(of(s)));
+    all.add(
+        new Assumption(
+            "whole strokes",
+            "whole strokes: each is finished before another begins",
+            POSSIBILITY,
+            null,
+            NO_SOURCE));
+    return all;
+  }
+
+  private static List<Assumption> of(Section section) {
+    String name = section.name();
+    List<Assumption> all = new ArrayList<>();
+    all.add(of(name, "own tokens", "only tokens of this section are put into its instruments"));
+    all.add(of(name, "no transfer", "no token is moved by the lineman between instruments"));
+    all.add(of(name, "phases", "the phases of the instruments survive a loss of power"));
+    if (section.irregular() == Section.Irregular.NEVER) {
+      all.add(
+          new Assumption(
+              id(name, "no irregular withdrawal"),
+              "no token is withdrawn irregularly",
+              "each section, unless the spec allows it",
+              name,
+              "A. Williams, How It Works, p. 75: the instruments agree or are locked"));
+    }
+    return all;
+  }
+
+  private static Assumption of(String section, String what, String words) {
+    return new Assumption(id(section, what), words, EACH_SECTION, section, NO_SOURCE);
+  }
+
+  private static String id(String section, String what) {
+    return "section " + section + ": " + what;
+  }
+
+  /** Whether only possibilities rest on it. */
+  boolean possibilityOnly() {
+    return appliesTo.equals(POSSIBILITY);
+  }
+}

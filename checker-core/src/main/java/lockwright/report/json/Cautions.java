@@ -1,0 +1,33 @@
+package lockwright.report.json;
+
+import java.util.List;
+
+/** What every report has to say, whatever was found. */
+final class Cautions {
+  private Cautions() {}
+
+  static final List<String> ALL =
+      List.of(
+          "This is an aid for checking written rules. It is not locking data.",
+          "It is no substitute for competent and licensed people, the rule book, local"
+              + " instructions, testing on site or the authority's approval.",
+          "\"Proved\" means within the model, the listed files and the listed assumptions, and only"
+              + " as far as someone has compared the files with the plan and the frame with the"
+              + " table.");
+
+  /** What this version does not look at; 1.5 and 9 of {@code docs/meaning.md}. */
+  static final List<String> LEFT_OUT =
+      List.of(
+          "trains and their movement",
+          "track circuits, treadles and electric lever locks other than by token",
+          "arm controls, detection and slots",
+          "overlaps",
+          "flank protection by points and signals",
+          "points worked by hand or sprung",
+          "double-line block",
+          "gates and crossings of roads",
+          "collars",
+          "order and rotation locking",
+          "loss of power",
+          "several boxes in one spec");
+}

@@ -1,0 +1,70 @@
+package lockwright.report.json;
+
+import java.util.List;
+import java.util.stream.Stream;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
+import lockwright.railway.requirement.Requirement;
+
+/** What a requirement instance speaks of, by ids and names. */
+record Concerns(
+    List<String> signals,
+    List<String> routes,
+    List<String> points,
+    List<String> levers,
+    List<String> groundFrames,
+    List<String> sections) {
+
+  private static final List<String> NONE = List.of();
+
+  static Concerns of(Requirement requirement) {
+    if (requirement instanceof Requirement.PointsSet r) {
+      return of(List.of(r.signal()), names(r.routes()), NONE);
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      return of(List.of(r.signal()), names(r.routes()), List.of(r.points()));
+    } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
+      return of(NONE, NONE, List.of(r.points()));
+    } else if (requirement instanceof Requirement.RouteHeld r) {
+      return of(r.route());
+    } else if (requirement instanceof Requirement.NoConflict r) {
+      Stream<Route> routes =
+          r.conflicts().stream().flatMap(c -> Stream.of(c.first(), c.second())).distinct();
+      return of(List.of(r.first(), r.second()), names(routes.toList()), NONE);
+    } else if (requirement instanceof Requirement.DistantFollows r) {
+      Stream<String> arms = r.path().posts().stream().flatMap(List::stream);
+      return of(
+          Stream.concat(Stream.of(r.path().distant()), arms).distinct().toList(),
+          NONE,
+          r.path().facing().stream().map(PointsOnRoute::points).toList());
+    } else if (requirement instanceof Requirement.ReleaseHome r) {
+      return new Concerns(
+          List.of(r.signal()), names(r.routes()), NONE, NONE, List.of(r.groundFrame()), NONE);
+    } else if (requirement instanceof Requirement.OneTokenOut r) {
+      return ofSection(r.section(), NONE);
+    } else if (requirement instanceof Requirement.SectionSignalEarned r) {
+      return ofSection(r.section(), List.of(r.signal()));
+    } else if (requirement instanceof Requirement.SectionSignalsApart r) {
+      return ofSection(r.section(), List.of(r.first(), r.second()));
+    } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
+      return of(r.route());
+    }
+    String lever = ((Requirement.LeverCanBeMoved) requirement).lever();
+    return new Concerns(NONE, NONE, NONE, List.of(lever), NONE, NONE);
+  }
+
+  private static Concerns of(List<String> signals, List<String> routes, List<String> points) {
+    return new Concerns(signals, routes, points, NONE, NONE, NONE);
+  }
+
+  private static Concerns of(Route route) {
+    return of(List.of(route.signal()), List.of(route.name()), NONE);
+  }
+
+  private static Concerns ofSection(String section, List<String> signals) {
+    return new Concerns(signals, NONE, NONE, NONE, NONE, List.of(section));
+  }
+
+  private static List<String> names(List<Route> routes) {
+    return routes.stream().map(Route::name).toList();
+  }
+}

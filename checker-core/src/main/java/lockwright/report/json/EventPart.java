@@ -1,0 +1,31 @@
+package lockwright.report.json;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.JsonTypeName;
+import lockwright.railway.words.Event;
+
+/** A movement, by its parts and by its key. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+sealed interface EventPart {
+
+  @JsonTypeName("lever")
+  record Lever(String lever, String from, String to, String key) implements EventPart {}
+
+  /** Of points of a ground frame. */
+  @JsonTypeName("points")
+  record Points(String points, String from, String to, String key) implements EventPart {}
+
+  @JsonTypeName("instrument")
+  record Instrument(String section, String instrument, String deed, String key)
+      implements EventPart {}
+
+  static EventPart of(Event event) {
+    if (event instanceof Event.LeverMoves e) {
+      return new Lever(e.lever(), e.from().name(), e.to().name(), e.key());
+    } else if (event instanceof Event.PointsMove e) {
+      return new Points(e.points(), e.from().name(), e.to().name(), e.key());
+    }
+    Event.AtInstrument e = (Event.AtInstrument) event;
+    return new Instrument(e.section(), e.instrument(), e.deed().words(), e.key());
+  }
+}

@@ -1,0 +1,57 @@
+package lockwright.report.json;
+
+import java.util.List;
+
+/**
+ * A requirement instance and its verdict. What does not go with the verdict is null, and not
+ * written.
+ *
+ * @param kind "safety" or "possibility"
+ * @param decidedBy the engine
+ * @param proof for the verdicts proved, empty and impossible
+ * @param sequence for the verdicts broken and shown
+ * @param reason for the verdict undecided
+ * @param assumptions the ids of those that a proof or a possibility shown rests on
+ */
+record Instance(
+    String id,
+    String name,
+    String subject,
+    String kind,
+    Concerns concerns,
+    String verdict,
+    String decidedBy,
+    Proof proof,
+    Sequence sequence,
+    String reason,
+    List<String> assumptions) {
+
+  /**
+   * @param certificate by its digest
+   * @param witnesses one for each subject, for the verdict proved
+   * @param never one or more, for the verdict empty
+   */
+  record Proof(
+      String certificate, List<String> checkedBy, List<Witness> witnesses, List<Absent> never) {}
+
+  /** A subject, and the run that comes to it. */
+  record Witness(String subject, String decidedBy, String run) {}
+
+  /** A subject that never comes about. */
+  record Absent(String subject, String decidedBy, String certificate, List<String> checkedBy) {}
+
+  /**
+   * @param shortest whether the search says that none is shorter; that is not audited
+   * @param breaksBy for a breach: "state", or "movement" if the last movement is the forbidden one
+   * @param missing for a breach, if a draft was found
+   */
+  record Sequence(String run, boolean shortest, String breaksBy, Missing missing) {}
+
+  /**
+   * A draft of what may be missing.
+   *
+   * @param entry for a requirement that locking can keep
+   * @param stopsAt the movement that would not be free, from 1; 0 for the beginning
+   */
+  record Missing(String words, EntryPart entry, int stopsAt) {}
+}

@@ -1,0 +1,132 @@
+package lockwright.report.json;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import lockwright.audit.Audited;
+import lockwright.audit.CheckedBy;
+import lockwright.audit.MissingEntry;
+import lockwright.audit.Played;
+import lockwright.encode.names.Certificate;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.requirement.Subject;
+import lockwright.report.Findings;
+
+/** Makes the instance of each verdict, and collects what they share. */
+record Instances(Findings findings, Runs runs, Certificates certificates)
+    implements Audited.Cases<Instance> {
+
+  @Override
+  public Instance proved(Audited.Proved a) {
+    List<Subject> subjects = a.requirement().speaksAbout();
+    List<Instance.Witness> witnesses = new ArrayList<>();
+    for (int i = 0; i < subjects.size(); i++) {
+      String id = subjects.get(i).id();
+      witnesses.add(new Instance.Witness(id, decidedBy(id), runs.half(a.witnesses().get(i))));
+    }
+    return proof(a, "proved", a.certificate(), a.checkedBy(), witnesses, null);
+  }
+
+  @Override
+  public Instance empty(Audited.Empty a) {
+    List<Instance.Absent> never = a.never().stream().map(this::absent).toList();
+    return proof(a, "empty", a.certificate(), a.checkedBy(), null, never);
+  }
+
+  @Override
+  public Instance impossible(Audited.Impossible a) {
+    return proof(a, "impossible", a.certificate(), a.checkedBy(), null, null);
+  }
+
+  @Override
+  public Instance broken(Audited.Broken a) {
+    Requirement r = a.requirement();
+    boolean movement =
+        r instanceof Requirement.RouteHeld || r instanceof Requirement.SectionSignalEarned;
+    Instance.Sequence sequence =
+        new Instance.Sequence(
+            runs.half(a.played()),
+            a.shortest(),
+            movement ? "movement" : "state",
+            missing(r, a.played()));
+    return instance(r, "broken", decidedBy(r.id()), null, sequence, null, null);
+  }
+
+  @Override
+  public Instance shown(Audited.Shown a) {
+    Requirement r = a.requirement();
+    Instance.Sequence sequence =
+        new Instance.Sequence(runs.whole(a.played()), a.shortest(), null, null);
+    return instance(r, "shown", decidedBy(r.id()), null, sequence, null, assumptions(r));
+  }
+
+  @Override
+  public Instance undecided(Audited.Undecided a) {
+    return instance(a.requirement(), "undecided", null, null, null, a.reason(), null);
+  }
+
+  private Instance proof(
+      Audited a,
+      String verdict,
+      Certificate certificate,
+      Collection<CheckedBy> by,
+      List<Instance.Witness> witnesses,
+      List<Instance.Absent> never) {
+    Requirement r = a.requirement();
+    Instance.Proof proof =
+        new Instance.Proof(certificates.digest(certificate), words(by), witnesses, never);
+    return instance(r, verdict, decidedBy(r.id()), proof, null, null, assumptions(r));
+  }
+
+  private static Instance instance(
+      Requirement r,
+      String verdict,
+      String decidedBy,
+      Instance.Proof proof,
+      Instance.Sequence sequence,
+      String reason,
+      List<String> assumptions) {
+    return new Instance(
+        r.id(),
+        r.name(),
+        r.subject(),
+        r.possibility() ? "possibility" : "safety",
+        Concerns.of(r),
+        verdict,
+        decidedBy,
+        proof,
+        sequence,
+        reason,
+        assumptions);
+  }
+
+  private Instance.Absent absent(Audited.Never never) {
+    String id = never.subject().id();
+    return new Instance.Absent(
+        id, decidedBy(id), certificates.digest(never.certificate()), words(never.checkedBy()));
+  }
+
+  private Instance.Missing missing(Requirement r, Played breach) {
+    return MissingEntry.draft(findings.box(), r, breach)
+        .map(
+            m ->
+                new Instance.Missing(
+                    m.words(), m.entry().map(EntryPart::ofDraft).orElse(null), m.stopsAt()))
+        .orElse(null);
+  }
+
+  private String decidedBy(String target) {
+    return findings.decidedBy().get(target);
+  }
+
+  private List<String> assumptions(Requirement r) {
+    return Assumption.of(findings.box()).stream()
+        .filter(a -> r.possibility() || !a.possibilityOnly())
+        .map(Assumption::id)
+        .toList();
+  }
+
+  private static List<String> words(Collection<CheckedBy> by) {
+    return by.stream().sorted().map(CheckedBy::words).toList();
+  }
+}

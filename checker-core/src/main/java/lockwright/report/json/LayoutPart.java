@@ -1,0 +1,115 @@
+package lockwright.report.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.TrackEnd;
+
+/** The layout, so that a diagram can be drawn of it. */
+record LayoutPart(
+    List<Track> tracks,
+    List<Points> points,
+    List<Crossing> crossings,
+    List<Signal> signals,
+    List<GroundFrame> groundFrames) {
+
+  record Track(String id, String label, boolean passenger, List<EndPart> ends, Place at) {}
+
+  /**
+   * @param trap the leg that is the trap, "normal" or "reverse"
+   */
+  record Points(
+      String id,
+      String label,
+      String toe,
+      String normal,
+      String reverse,
+      String trap,
+      String lever,
+      String boltLever,
+      String groundFrame,
+      Place at) {}
+
+  record Crossing(String id, String label, List<List<String>> ways, Place at) {}
+
+  /**
+   * @param stands the track and its end that a train leaves as it passes the signal
+   */
+  record Signal(
+      String id,
+      String label,
+      String arm,
+      EndPart.Name stands,
+      String into,
+      @JsonProperty("for") List<String> ways,
+      boolean fixed,
+      String lever,
+      Place at) {}
+
+  record GroundFrame(String id, String label, List<String> points, String releaseLever, Place at) {}
+
+  static LayoutPart of(Box box) {
+    Layout layout = box.layout();
+    return new LayoutPart(
+        layout.tracks().stream()
+            .map(
+                t ->
+                    new Track(
+                        t.id(),
+                        t.label(),
+                        t.passenger(),
+                        List.of(
+                            EndPart.of(layout, new TrackEnd(t.id(), 0)),
+                            EndPart.of(layout, new TrackEnd(t.id(), 1))),
+                        Place.of(t.at())))
+            .toList(),
+        layout.points().stream().map(p -> points(box, p)).toList(),
+        layout.crossings().stream()
+            .map(
+                c ->
+                    new Crossing(
+                        c.id(), c.label(), List.of(c.firstWay(), c.secondWay()), Place.of(c.at())))
+            .toList(),
+        layout.signals().stream().map(s -> signal(box, s)).toList(),
+        layout.groundFrames().stream()
+            .map(
+                g ->
+                    new GroundFrame(
+                        g.id(),
+                        g.label(),
+                        g.points(),
+                        box.frame().ofRelease(g.id()).id(),
+                        Place.of(g.at())))
+            .toList());
+  }
+
+  private static Points points(Box box, lockwright.railway.layout.Points p) {
+    lockwright.railway.layout.GroundFrame by = box.layout().pointsOfGroundFrames().get(p.id());
+    return new Points(
+        p.id(),
+        p.label(),
+        p.toe(),
+        p.normal().orElse(null),
+        p.reverse().orElse(null),
+        p.trap().map(Words::of).orElse(null),
+        box.frame().ofPoints(p.id()).map(Lever::id).orElse(null),
+        box.frame().ofBolt(p.id()).map(Lever::id).orElse(null),
+        by == null ? null : by.id(),
+        Place.of(p.at()));
+  }
+
+  private static Signal signal(Box box, lockwright.railway.layout.Signal s) {
+    return new Signal(
+        s.id(),
+        s.label(),
+        Words.arm(s.arm()),
+        EndPart.Name.of(s.stands()),
+        s.into(),
+        s.ways(),
+        s.fixed(),
+        box.frame().ofSignal(s.id()).map(Lever::id).orElse(null),
+        Place.of(s.at()));
+  }
+}

@@ -1,0 +1,48 @@
+package lockwright.report.json;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.JsonTypeName;
+import java.util.List;
+import lockwright.railway.frame.Lever;
+
+/** A lever of the frame. */
+record LeverPart(String id, String label, Work work, Place at) {
+
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+  sealed interface Work {}
+
+  @JsonTypeName("signal")
+  record Signal(String signal) implements Work {}
+
+  @JsonTypeName("points")
+  record Points(List<String> points) implements Work {}
+
+  /**
+   * @param normal "in" or "out"
+   */
+  @JsonTypeName("bolt")
+  record Bolt(List<String> points, String normal) implements Work {}
+
+  @JsonTypeName("release")
+  record Release(String groundFrame, boolean heldWhileOpen) implements Work {}
+
+  @JsonTypeName("spare")
+  record Spare() implements Work {}
+
+  static LeverPart of(Lever lever) {
+    return new LeverPart(lever.id(), lever.label(), work(lever.work()), Place.of(lever.at()));
+  }
+
+  private static Work work(lockwright.railway.frame.Work work) {
+    if (work instanceof lockwright.railway.frame.Work.OfSignal w) {
+      return new Signal(w.signal());
+    } else if (work instanceof lockwright.railway.frame.Work.OfPoints w) {
+      return new Points(w.points());
+    } else if (work instanceof lockwright.railway.frame.Work.OfBolt w) {
+      return new Bolt(w.points(), w.normallyIn() ? "in" : "out");
+    } else if (work instanceof lockwright.railway.frame.Work.OfRelease w) {
+      return new Release(w.groundFrame(), w.heldWhileOpen());
+    }
+    return new Spare();
+  }
+}

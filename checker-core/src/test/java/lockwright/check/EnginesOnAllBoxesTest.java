@@ -1,0 +1,98 @@
+package lockwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lockwright.encode.Encoder;
+import lockwright.proof.Engine;
+import lockwright.proof.Knowledge;
+import lockwright.proof.Problem;
+import lockwright.proof.Sat4jSolvers;
+import lockwright.proof.pdr.PropertyDirected;
+import lockwright.proof.search.ShortestTraces;
+import lockwright.proof.written.WrittenInvariants;
+import lockwright.railway.Box;
+import lockwright.solver.Solvers;
+import lockwright.solver.z3.Z3Solvers;
+import lockwright.system.TransitionSystem;
+import lockwright.verdict.Verdict;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Each engine alone on every example and published case, on two makes of solver: none contradicts.
+ */
+class EnginesOnAllBoxesTest {
+  static Stream<Path> boxes() throws IOException {
+    return Boxes.all().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("boxes")
+  void no_engine_contradicts_another(Path folder) {
+    Box box = Boxes.read(folder);
+    for (TransitionSystem system :
+        List.of(Encoder.parted(box).system(), Encoder.whole(box).system())) {
+      Map<String, String> decided = new HashMap<>();
+      try (Solvers z3 = Z3Solvers.unlimited();
+          Solvers sat4j = new Sat4jSolvers()) {
+        alone(new WrittenInvariants(), system, z3, decided);
+        alone(new ShortestTraces(7), system, z3, decided);
+        alone(new PropertyDirected(), system, sat4j, decided);
+      }
+      assertThat(decided).as("the complete engine decides all").hasSize(system.targets().size());
+    }
+  }
+
+  private static void alone(
+      Engine engine, TransitionSystem system, Solvers solvers, Map<String, String> decided) {
+    Knowledge known = engine.improve(new Problem(system, solvers, p -> {}), Knowledge.none(system));
+    known
+        .verdicts()
+        .forEach(
+            (target, verdict) -> {
+              String word =
+                  verdict.fold(never -> "never", reached -> "reached", unknown -> "unknown");
+              if (!word.equals("unknown")) {
+                String before = decided.putIfAbsent(target, word);
+                assertThat(before == null ? word : before)
+                    .as(engine.name() + " on " + target)
+                    .isEqualTo(word);
+              }
+              if (verdict instanceof Verdict.Reached reached) {
+                assertThat(plays(system, target, reached)).as(target).isTrue();
+              }
+            });
+  }
+
+  private static boolean plays(TransitionSystem system, String name, Verdict.Reached reached) {
+    int[] state = reached.trace().first().stream().mapToInt(Integer::intValue).toArray();
+    boolean plays = system.initial().holds(state);
+    int[] before = state;
+    for (int transition : reached.trace().transitions()) {
+      plays &= system.transitions().get(transition).guard().holds(state);
+      before = state;
+      state = system.transitions().get(transition).after(state);
+    }
+    int[] last = state;
+    int[] lastButOne = before;
+    List<Integer> made = reached.trace().transitions();
+    return plays
+        && system.targets().stream()
+            .filter(t -> t.name().equals(name))
+            .anyMatch(
+                t ->
+                    t.states().holds(last)
+                        || t.makings().stream()
+                            .anyMatch(
+                                m ->
+                                    !made.isEmpty()
+                                        && m.transition() == made.get(made.size() - 1)
+                                        && m.when().holds(lastButOne)));
+  }
+}

@@ -1,0 +1,236 @@
+package lockwright.report.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import lockwright.report.Findings;
+import lockwright.report.Tally;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** What is in the file, and how it is written. */
+class ResultJsonTest {
+  static final List<Findings> ALL = Results.ALL;
+
+  @Test
+  void every_verdict_occurs_in_some_result() {
+    List<String> verdicts = new ArrayList<>();
+    ALL.forEach(f -> requirements(f).forEach(r -> verdicts.add(r.get("verdict").textValue())));
+    assertThat(verdicts).contains("proved", "empty", "broken", "undecided", "shown", "impossible");
+  }
+
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void the_counts_are_those_of_the_findings(Findings findings) {
+    JsonNode json = Results.json(findings);
+    Tally tally = findings.tally();
+    assertThat(json.get("passes").booleanValue()).isEqualTo(tally.passes());
+    Map<String, Integer> all = new HashMap<>();
+    json.get("catalogue")
+        .forEach(
+            c ->
+                c.get("counts")
+                    .properties()
+                    .forEach(e -> all.merge(e.getKey(), e.getValue().intValue(), Integer::sum)));
+    for (Map<String, Integer> counts : List.of(all, numbers(json.get("counts")))) {
+      assertThat(counts)
+          .isEqualTo(
+              Map.of(
+                  "proved", tally.proved(),
+                  "empty", tally.empty(),
+                  "broken", tally.broken(),
+                  "undecided", tally.undecided(),
+                  "shown", tally.shown(),
+                  "impossible", tally.impossible()));
+    }
+  }
+
+  /** For a reader in a hurry, who searches for the word. */
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void nothing_that_is_not_proved_carries_the_word(Findings findings) {
+    requirements(findings).stream()
+        .filter(r -> !r.get("verdict").textValue().equals("proved"))
+        .forEach(r -> assertThat(r.toString().toLowerCase(Locale.ROOT)).doesNotContain("prove"));
+  }
+
+  @Test
+  void the_broken_result_names_the_entry_that_was_left_out() {
+    JsonNode broken =
+        requirements(Results.BROKEN).stream()
+            .filter(r -> r.get("id").textValue().equals("points set: signal 7"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(broken.at("/verdict").textValue()).isEqualTo("broken");
+    assertThat(broken.at("/sequence/shortest").booleanValue()).isTrue();
+    assertThat(broken.at("/sequence/missing/entry/text").textValue()).isEqualTo(Results.LEFT_OUT);
+  }
+
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void every_run_is_there_once_and_used(Findings findings) {
+    JsonNode json = Results.json(findings);
+    List<JsonNode> bare = new ArrayList<>();
+    for (JsonNode run : json.get("runs")) {
+      bare.add(((ObjectNode) run.deepCopy()).without("id"));
+    }
+    assertThat(bare).doesNotHaveDuplicates();
+    assertThat(new TreeSet<>(json.findValuesAsText("run")))
+        .isEqualTo(new TreeSet<>(json.get("runs").findValuesAsText("id")));
+  }
+
+  /** Each movement changes at least what it says, and only what a movement of its kind can. */
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void a_run_gives_the_full_state_before_and_after_each_movement(Findings findings) {
+    for (JsonNode run : Results.json(findings).get("runs")) {
+      JsonNode before = run.get("beginning");
+      for (JsonNode step : run.get("steps")) {
+        JsonNode event = step.get("event");
+        JsonNode after = step.get("after");
+        assertThat(names(after)).isEqualTo(names(before));
+        String kind = event.get("kind").textValue();
+        if (!kind.equals("instrument")) {
+          String moved = kind + " " + event.get(kind).textValue();
+          assertThat(before.get(moved)).isEqualTo(event.get("from"));
+          assertThat(after.get(moved)).isEqualTo(event.get("to"));
+        }
+        for (String quantity : names(after)) {
+          if (!quantity.startsWith("section ") && !quantity.equals(kind + " " + thing(event))) {
+            assertThat(after.get(quantity)).isEqualTo(before.get(quantity));
+          }
+        }
+        before = after;
+      }
+    }
+  }
+
+  /** SHA-256 as {@link MessageDigest} has it, over the lines as the schema says. */
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void every_certificate_has_the_digest_by_which_it_is_named(Findings findings)
+      throws NoSuchAlgorithmException {
+    JsonNode json = Results.json(findings);
+    List<String> digests = new ArrayList<>();
+    for (JsonNode certificate : json.get("certificates")) {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      for (JsonNode line : certificate.get("clauses")) {
+        sha.update((line.textValue() + "\n").getBytes(StandardCharsets.UTF_8));
+      }
+      digests.add(certificate.get("digest").textValue());
+      assertThat(HexFormat.of().formatHex(sha.digest())).isEqualTo(digests.get(digests.size() - 1));
+    }
+    assertThat(digests).isSorted().doesNotHaveDuplicates();
+    assertThat(new TreeSet<>(json.findValuesAsText("certificate"))).hasSameElementsAs(digests);
+  }
+
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void the_tracks_meet_as_a_diagram_needs_it(Findings findings) {
+    JsonNode tracks = Results.json(findings).at("/layout/tracks");
+    Map<String, JsonNode> ends = new HashMap<>();
+    tracks.forEach(t -> ends.put(t.get("id").textValue(), t.get("ends")));
+    for (JsonNode track : tracks) {
+      for (int end = 0; end < 2; end++) {
+        JsonNode meets = track.get("ends").get(end).at("/attachedTo/with");
+        if (!meets.isMissingNode()) {
+          JsonNode back =
+              ends.get(meets.get("track").textValue())
+                  .get(meets.get("end").intValue())
+                  .at("/attachedTo/with");
+          assertThat(back.get("track")).isEqualTo(track.get("id"));
+          assertThat(back.get("end").intValue()).isEqualTo(end);
+        }
+      }
+    }
+  }
+
+  /** ECMA-404 and RFC 8259, 8.1: UTF-8 without a byte order mark. */
+  @ParameterizedTest
+  @FieldSource("ALL")
+  void the_bytes_are_the_same_in_any_language_and_name_no_folder(Findings findings) {
+    byte[] once = ResultJson.bytes(findings);
+    Locale usual = Locale.getDefault();
+    try {
+      // Here the small letter of I is another, and digits are not those of ASCII.
+      Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab"));
+      assertThat(ResultJson.bytes(findings)).isEqualTo(once);
+    } finally {
+      Locale.setDefault(usual);
+    }
+    assertThat(new String(once, StandardCharsets.UTF_8))
+        .startsWith("{\n  \"format\": 1,\n")
+        .endsWith("\n}\n")
+        .doesNotContain("\r", "\t", System.getProperty("user.dir"));
+  }
+
+  @Test
+  void a_second_check_gives_the_same_bytes() {
+    Findings again = Results.check(Results.FORMS.box());
+    assertThat(again).isNotSameAs(Results.FORMS);
+    assertThat(ResultJson.bytes(again)).isEqualTo(ResultJson.bytes(Results.FORMS));
+  }
+
+  @Test
+  void writing_replaces_the_file_and_leaves_nothing_else(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("of/the/box/result.json");
+    ResultJson.write(Results.UNDECIDED, file);
+    ResultJson.write(Results.PROVED, file);
+    assertThat(file).hasBinaryContent(ResultJson.bytes(Results.PROVED));
+    assertThat(file.getParent()).isDirectoryContaining(f -> f.equals(file));
+    try (var files = Files.list(file.getParent())) {
+      assertThat(files).containsExactly(file);
+    }
+  }
+
+  @Test
+  void a_file_that_cannot_be_replaced_stays_and_no_part_is_left(@TempDir Path folder)
+      throws IOException {
+    Path inTheWay = Files.createDirectories(folder.resolve("result.json/kept")).getParent();
+    assertThatThrownBy(() -> ResultJson.write(Results.UNDECIDED, inTheWay))
+        .isInstanceOf(IOException.class);
+    try (var files = Files.list(folder)) {
+      assertThat(files).containsExactly(inTheWay);
+    }
+    assertThat(inTheWay.resolve("kept")).exists();
+  }
+
+  private static List<JsonNode> requirements(Findings findings) {
+    List<JsonNode> all = new ArrayList<>();
+    Results.json(findings).get("requirements").forEach(all::add);
+    return all;
+  }
+
+  private static Map<String, Integer> numbers(JsonNode object) {
+    Map<String, Integer> numbers = new HashMap<>();
+    object.properties().forEach(e -> numbers.put(e.getKey(), e.getValue().intValue()));
+    return numbers;
+  }
+
+  private static TreeSet<String> names(JsonNode object) {
+    TreeSet<String> names = new TreeSet<>();
+    object.fieldNames().forEachRemaining(names::add);
+    return names;
+  }
+
+  private static String thing(JsonNode event) {
+    return event.path(event.get("kind").textValue()).asText();
+  }
+}

@@ -1,0 +1,99 @@
+package lockwright.report.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.check.Check;
+import lockwright.check.Searcher;
+import lockwright.railway.Box;
+import lockwright.railway.BoxBuilder;
+import lockwright.railway.locking.Entry;
+import lockwright.report.Findings;
+import lockwright.spec.Span;
+import lockwright.worker.Limits;
+import lockwright.worker.UnfitMachine;
+
+/** Findings of checked boxes, each checked once. Together they have every verdict. */
+final class Results {
+  private static final BoxBuilder.Built QUILLBY =
+      BoxBuilder.read(Path.of("..", "examples", "proved", "quillby", "box"));
+
+  /** The entry that the broken box lacks. */
+  static final String LEFT_OUT = "7 locks 8";
+
+  /** The proved example: proved and shown. */
+  static final Findings PROVED = check(box(QUILLBY));
+
+  /** The same with an entry left out: broken, besides. */
+  static final Findings BROKEN = check(without(box(QUILLBY), LEFT_OUT));
+
+  /** A junction with a signal that can never be pulled: empty and impossible, besides. */
+  static final Findings EMPTY = check(stuck(box(BoxBuilder.read(boxes("e1-junction")))));
+
+  /** The proved example, hardly looked at. */
+  static final Findings UNDECIDED = check(box(QUILLBY), new Limits(60, 1, 0));
+
+  /** A box with every form that a spec can take. */
+  static final Findings FORMS = check(box(BoxBuilder.read(boxes("every-form"))));
+
+  static final List<Findings> ALL = List.of(PROVED, BROKEN, EMPTY, UNDECIDED, FORMS);
+
+  private Results() {}
+
+  static Path boxes(String name) {
+    return Path.of("src", "test", "resources", "boxes", name);
+  }
+
+  static Box box(BoxBuilder.Built built) {
+    return built.box().orElseThrow();
+  }
+
+  static Findings check(Box box) {
+    return check(box, Limits.usual());
+  }
+
+  private static Findings check(Box box, Limits limits) {
+    try {
+      Path folder = Files.createDirectories(Path.of("target", "result-json"));
+      return new Check(limits, Searcher.inChildren(folder), text -> {}).run(box, QUILLBY.digests());
+    } catch (UnfitMachine | IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static JsonNode json(Findings findings) {
+    try {
+      return new JsonMapper().readTree(text(findings));
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static String text(Findings findings) {
+    return new String(ResultJson.bytes(findings), StandardCharsets.UTF_8);
+  }
+
+  private static Box without(Box box, String entry) {
+    List<Entry> entries = new ArrayList<>(box.locking());
+    if (!entries.removeIf(e -> e.words().equals(entry))) {
+      throw new IllegalArgumentException("no entry " + entry);
+    }
+    return box.withLocking(entries);
+  }
+
+  /** Lever 1 can leave N only with lever 2 reversed, and only with lever 2 normal. */
+  private static Box stuck(Box box) {
+    List<Entry> entries = new ArrayList<>(box.locking());
+    Span at = new Span("locking.csv", 99, 1);
+    for (Entry.Kind kind : List.of(Entry.Kind.RELEASED_BY, Entry.Kind.LOCKS)) {
+      entries.add(new Entry(kind, "1", List.of("2"), List.of(), false, "stuck", at));
+    }
+    return box.withLocking(entries);
+  }
+}

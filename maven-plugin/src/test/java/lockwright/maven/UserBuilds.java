@@ -1,0 +1,145 @@
+package lockwright.maven;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Whole builds as a user would start them: an example, copied to a place of its own with an awkward
+ * path, and {@code mvn verify} there, with the plugin from the repository staged beside this
+ * module's output.
+ */
+class UserBuilds {
+  private static final Path EXAMPLES = Path.of("..", "examples").toAbsolutePath().normalize();
+  private static final Path REPOSITORY = Path.of("target", "repository").toAbsolutePath();
+
+  @TempDir Path temporary;
+  private Path place;
+
+  @BeforeEach
+  void a_place_with_an_awkward_path() throws IOException {
+    String names = System.getProperty("sun.jnu.encoding");
+    boolean umlauts = Charset.forName(names).newEncoder().canEncode('\u00fc');
+    place = temporary.resolve(umlauts ? "box #1 f\u00fcr alle" : "box #1 for all");
+    Files.createDirectory(place);
+  }
+
+  @Test
+  void a_copy_of_the_proved_example_is_green() throws Exception {
+    copy(EXAMPLES.resolve("proved/quillby"), place);
+    Build build = verify();
+    assertThat(build.log()).contains("Quillby: 64 requirements of safety proved, 33 possibilities");
+    assertThat(build.exitCode()).isZero();
+    assertThat(place.resolve("target/lockwright/result.json")).isNotEmptyFile();
+  }
+
+  @Test
+  void a_copy_of_a_broken_example_is_red_with_the_sequence() throws Exception {
+    Path example = EXAMPLES.resolve("broken/opposing-signals");
+    copy(example, place);
+    Build build = verify();
+    assertThat(build.errors())
+        .containsAll(Files.readAllLines(example.resolve("expected.txt")).subList(1, 14));
+    assertThat(build.log())
+        .contains("BUILD FAILURE", "1 of 97 requirements fails (1 broken)")
+        .doesNotContain("proved,");
+    assertThat(build.exitCode()).isEqualTo(1);
+  }
+
+  @Test
+  void two_modules_are_checked_at_once_each_with_its_own_verdict() throws Exception {
+    copy(EXAMPLES.resolve("proved/quillby"), place.resolve("one"));
+    copy(EXAMPLES.resolve("broken/opposing-signals"), place.resolve("two"));
+    Files.writeString(
+        place.resolve("pom.xml"),
+        """
+        <project>
+          <modelVersion>4.0.0</modelVersion>
+          <groupId>two</groupId>
+          <artifactId>boxes</artifactId>
+          <version>1</version>
+          <packaging>pom</packaging>
+          <modules>
+            <module>one</module>
+            <module>two</module>
+          </modules>
+        </project>
+        """);
+    Build build = verify("-T", "2", "-fae");
+    assertThat(build.exitCode()).isEqualTo(1);
+    assertThat(build.log())
+        .contains(
+            "64 requirements of safety proved, 33 possibilities",
+            "1 of 97 requirements fails (1 broken)")
+        .doesNotContain("not marked @threadSafe");
+    assertThat(Files.readString(place.resolve("one/target/lockwright/check.txt")))
+        .contains("\nnone of 97 requirements fails\n");
+    assertThat(Files.readString(place.resolve("two/target/lockwright/check.txt")))
+        .contains("\n1 of 97 requirements fails (1 broken)\n");
+  }
+
+  /** What a build said and how it ended. */
+  private record Build(String log, int exitCode) {
+    List<String> errors() {
+      return log.lines()
+          .filter(l -> l.startsWith("[ERROR] "))
+          .map(l -> l.substring("[ERROR] ".length()))
+          .toList();
+    }
+  }
+
+  private Build verify(String... options) throws IOException, InterruptedException {
+    boolean windows = File.separatorChar == '\\';
+    List<String> command = new ArrayList<>();
+    command.add(
+        Path.of(System.getProperty("maven.home"), "bin", windows ? "mvn.cmd" : "mvn").toString());
+    command.addAll(List.of("-B", "-ntp", "-gs", settings().toString()));
+    command.add("-Dmaven.repo.local=" + REPOSITORY);
+    command.addAll(List.of(options));
+    command.add("verify");
+    Path log = temporary.resolve("log.txt");
+    ProcessBuilder builder =
+        new ProcessBuilder(command)
+            .directory(place.toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(log.toFile());
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    int exitCode = builder.start().waitFor();
+    return new Build(Files.readString(log, StandardCharsets.UTF_8), exitCode);
+  }
+
+  /** What the build around this test has downloaded is not downloaded again. */
+  private Path settings() throws IOException {
+    String url = Path.of(System.getProperty("downloaded")).toUri().toString();
+    String text = Files.readString(EXAMPLES.resolve("settings.xml"));
+    Path settings = temporary.resolve("settings.xml");
+    return Files.writeString(settings, text.replace("@localRepositoryUrl@", url));
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path path : all.toList()) {
+        Path relative = from.relativize(path);
+        if (!relative.startsWith("target")) {
+          Path copied = to.resolve(relative.toString());
+          if (Files.isDirectory(path)) {
+            Files.createDirectories(copied);
+          } else {
+            Files.copy(path, copied);
+          }
+        }
+      }
+    }
+  }
+}
