@@ -33,7 +33,7 @@ class ChildrenTest {
   private static final Consumer<String> DEAF = words -> {};
 
   @TempDir private Path within;
-  private Children children = real(Command::write);
+  private Children children = real(Command::write, 20);
 
   @AfterEach
   void end() throws IOException {
@@ -64,7 +64,7 @@ class ChildrenTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"a b", "#1", "\u00fc", "50%20 of 'it'", "$HOME \\ @x"})
+  @ValueSource(strings = {"a b #1", "\u00fc", "$HOME \\ 50%20 of 'it' @x"})
   void a_folder_may_have_any_name(String name) throws Exception {
     assumeTrue(
         Charset.forName(System.getProperty("sun.jnu.encoding")).newEncoder().canEncode(name));
@@ -77,7 +77,7 @@ class ChildrenTest {
 
   @Test
   void what_others_print_to_the_same_output_does_not_disturb() throws Exception {
-    children = real(folder -> Processes.java(NoisyChild.class));
+    children = real(folder -> Processes.java(NoisyChild.class), 20);
     for (int i = 0; i < 20; i++) {
       assertRight(children.search(easy(), within, DEAF));
     }
@@ -106,6 +106,7 @@ class ChildrenTest {
   @Test
   @EnabledOnOs({OS.LINUX, OS.MAC})
   void a_stopped_child_is_ended_when_the_time_is_over() throws Exception {
+    children = real(Command::write, 1);
     AtomicReference<ProcessHandle> child = new AtomicReference<>();
     List<Boolean> stopped = new ArrayList<>();
     long start = System.nanoTime();
@@ -136,7 +137,8 @@ class ChildrenTest {
               List<String> command = Processes.java(Child.class);
               command.add(1, "-Djava.io.tmpdir=" + missing);
               return command;
-            });
+            },
+            20);
     assertThat(Path.of(missing)).doesNotExist();
     assertThatThrownBy(() -> children.search(easy(), within, DEAF))
         .isInstanceOf(UnfitMachine.class)
@@ -145,8 +147,8 @@ class ChildrenTest {
     assertThat(children.handles()).isEmpty();
   }
 
-  private static Children real(Children.Launch launch) {
-    return new Children(new Children.Rules(launch, 60, 1, 2));
+  private static Children real(Children.Launch launch, int grace) {
+    return new Children(new Children.Rules(launch, 60, grace, 2));
   }
 
   private static Job easy() {

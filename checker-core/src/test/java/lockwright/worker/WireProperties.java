@@ -143,14 +143,20 @@ class WireProperties {
         .as((states, some, ordered) -> new Target(name, states, some, ordered));
   }
 
-  /** Made without the static methods, so that the forms which these drop are tried too. */
   private static Arbitrary<Term> terms() {
+    return Arbitraries.integers().between(0, 4).flatMap(WireProperties::terms);
+  }
+
+  /** Made without the static methods, so that the forms which these drop are tried too. */
+  private static Arbitrary<Term> terms(int depth) {
     Arbitrary<Term> is = Combinators.combine(small(), small()).as(Term.Is::new);
-    return Arbitraries.lazyOf(
-        () -> is,
-        () -> terms().map(Term.Not::new),
-        () -> terms().list().ofMaxSize(3).map(Term.And::new),
-        () -> terms().list().ofMaxSize(3).map(Term.Or::new));
+    if (depth == 0) {
+      return is;
+    }
+    Arbitrary<Term> below = terms(depth - 1);
+    Arbitrary<List<Term>> some = below.list().ofMaxSize(3);
+    return Arbitraries.oneOf(
+        is, below.map(Term.Not::new), some.map(Term.And::new), some.map(Term.Or::new));
   }
 
   /** Any characters at all, but for halves of a pair, which UTF-8 does not have. */

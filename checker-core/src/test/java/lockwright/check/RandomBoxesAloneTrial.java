@@ -36,7 +36,7 @@ import net.jqwik.api.ShrinkingMode;
  * against brute force over the second reading: what it decides is right, and what it leaves open it
  * may leave open.
  */
-class RandomBoxesAloneProperties {
+class RandomBoxesAloneTrial {
   private static final int DEPTH = 5;
   private static final int TARGETS = 3;
 

@@ -33,7 +33,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
  * box some of the written invariants are withheld, so that the complete engine has its share of the
  * work. Every fifth is searched on Z3, the others on a solver that is faster on boxes so small.
  */
-class RandomBoxesProperties {
+class RandomBoxesTrial {
   private static final Map<String, Integer> VERDICTS = new TreeMap<>();
   private static final Map<String, Integer> ENGINES = new TreeMap<>();
   private static int boxes;

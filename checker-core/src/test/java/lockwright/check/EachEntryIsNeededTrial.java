@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  * is named, with a sequence that the audit has replayed. The few that others imply say so in their
  * note.
  */
-class EachEntryIsNeededTest {
+class EachEntryIsNeededTrial {
   @Test
   void leaving_any_entry_out_breaks_a_named_requirement() {
     Box box = Boxes.example("proved/quillby");
