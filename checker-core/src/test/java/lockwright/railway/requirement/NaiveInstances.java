@@ -27,7 +27,7 @@ final class NaiveInstances {
     List<String> all = new ArrayList<>();
     for (Signal s : layout.signals()) {
       List<String> own = names(routes, s, "");
-      if (!own.isEmpty()) {
+      if (s.arm() != Arm.DISTANT) {
         all.add("points set: signal " + s.id() + " " + own);
       }
     }
