@@ -76,6 +76,13 @@ class BreachesTest {
   }
 
   @Test
+  void an_arm_without_a_route_is_never_off() {
+    Requirement set = new Requirement.PointsSet("2", List.of());
+    assertKept(set, "", "1R");
+    assertBroken(set, "2M", "2R");
+  }
+
+  @Test
   void points_bolted() {
     Requirement bolted = new Requirement.PointsBolted("1", "4", List.of(MAIN, LOOP));
     assertKept(bolted, "", "1R 3R", "1M 3R 4R", "1R 4M", "3N", "1R 4R 6R");

@@ -173,6 +173,15 @@ class SectionRulesTest {
     assertThat(line.free(Deed.IRREGULAR_WITHDRAWAL, HERE)).isFalse();
   }
 
+  /** 6 of docs/meaning.md: what is possible only against the rules is not shown. */
+  @Test
+  void for_possibility_no_withdrawal_is_irregular() {
+    for (Irregular kind : List.of(Irregular.ONCE, Irregular.ANY)) {
+      Working whole = Working.whole(new HandBox().section(Sections.pair(2).irregular(kind)).box());
+      assertThat(new Line(whole, 1).free(Deed.IRREGULAR_WITHDRAWAL, HERE)).isFalse();
+    }
+  }
+
   @Test
   void a_release_frees_its_lever_for_one_pull() {
     Sections section = Sections.pair(2).release(release(Lasts.UNTIL_USED, Begins.LOCKED));
