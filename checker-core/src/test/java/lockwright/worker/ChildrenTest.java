@@ -19,6 +19,7 @@ import lockwright.verdict.Trace;
 import lockwright.verdict.Verdict;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Children with the real solver: what they answer, and what is left of them when they are killed.
  */
+@Timeout(120)
 class ChildrenTest {
   private static final Consumer<String> DEAF = words -> {};
 

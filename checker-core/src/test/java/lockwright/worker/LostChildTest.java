@@ -21,6 +21,7 @@ import lockwright.verdict.Verdict;
 import lockwright.worker.FaultyChild.Fault;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * A child that breaks the rules of the talk: its job is unknown, whatever it claims; the next is
  * done.
  */
+@Timeout(120)
 class LostChildTest {
   private static final Consumer<String> DEAF = words -> {};
 

@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is left when the build itself is killed, and in which folders no child can be started. */
+@Timeout(120)
 class OrphanTest {
   @TempDir private Path place;
 
