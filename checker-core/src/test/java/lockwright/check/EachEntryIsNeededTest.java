@@ -58,6 +58,17 @@ class EachEntryIsNeededTest {
     assertThat(implied).hasSizeLessThanOrEqualTo(3);
   }
 
+  @Test
+  void without_the_bolt_under_the_home_signal_the_distant_is_wrong_too() {
+    Box box = Boxes.example("proved/quillby");
+    List<Entry> rest =
+        box.locking().stream().filter(e -> !e.words().equals("2 released by 9")).toList();
+    assertThat(rest).hasSize(box.locking().size() - 1);
+    assertThat(broken(box.withLocking(rest)))
+        .extracting(b -> b.requirement().id())
+        .contains("points bolted: signal 2, points W", "distant follows: signal 1");
+  }
+
   /** The breaches of a box that has some; searched and audited as in the main flow. */
   private static List<Audited.Broken> broken(Box box) {
     Set<String> safety =

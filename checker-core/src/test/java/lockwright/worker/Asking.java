@@ -19,9 +19,15 @@ final class Asking {
       within = all.findFirst().orElseThrow();
     }
     Children children = Children.ofThisBuild();
-    Job endless = new Job(HandMade.withFarTarget(), new Limits(120, 0, 1_000_000));
+    Job endless = new Job(HandMade.withFarTarget(), new Limits(120, 0, 16));
     Consumer<String> progress =
-        words -> System.out.println("child " + children.handles().get(0).pid());
+        words -> {
+          // From here on the child says nothing, and so does not notice by itself that none
+          // listens.
+          if (words.endsWith("reachability: far")) {
+            System.out.println("child " + children.handles().get(0).pid());
+          }
+        };
     try {
       children.search(endless, within, progress);
     } catch (IOException e) {
