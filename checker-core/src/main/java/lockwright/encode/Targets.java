@@ -138,6 +138,9 @@ final class Targets {
 
   private Term distantFollows(Requirement.DistantFollows r) {
     List<Term> amiss = new ArrayList<>();
+    if (r.path().posts().isEmpty()) {
+      amiss.add(Term.TRUE);
+    }
     for (List<String> post : r.path().posts()) {
       amiss.add(Term.not(Term.or(post.stream().map(apparatus::surelyOff).toList())));
     }

@@ -107,21 +107,24 @@ final class SectionsBuilder {
           Message.RELEASE_UNKNOWN_LEVER,
           lever.at(),
           "the frame has no lever " + lever.quoted(),
-          "name a lever of frame.yaml that works a stop signal");
-    } else if (spec.isWhole(SpecFolder.PLAN) && !worksStopSignal(known.get())) {
+          "name a lever of frame.yaml that works a stop or calling-on signal");
+    } else if (spec.isWhole(SpecFolder.PLAN) && !worksRunningSignal(known.get())) {
       problems.add(
           Message.RELEASE_NOT_STOP_SIGNAL,
           lever.at(),
-          "lever " + lever.quoted() + " works no stop signal, so no token can release it",
-          "name the lever of the stop signal that leads into the section");
+          "lever "
+              + lever.quoted()
+              + " works no stop or calling-on signal, so no token can release it",
+          "name the lever of the signal that leads into the section");
     }
   }
 
-  private boolean worksStopSignal(FrameFile.Lever lever) {
+  private boolean worksRunningSignal(FrameFile.Lever lever) {
     return lever.work().orElse(null) instanceof FrameFile.OfSignal work
         && plan.orElseThrow().signals().stream()
             .filter(s -> s.id().text().equals(work.signal().text()))
-            .anyMatch(s -> s.arm().filter(arm -> arm.text().equals("stop")).isPresent());
+            .flatMap(s -> s.arm().stream())
+            .anyMatch(arm -> arm.text().equals("stop") || arm.text().equals("calling-on"));
   }
 
   private Optional<String> box() {

@@ -39,6 +39,12 @@ final class PlanReader {
     return reader.shape.fields(root, "the plan", KEYS).map(reader::plan);
   }
 
+  /** Must be written, be it {@code []}: left out by mistake, no bolt would be asked for. */
+  private static List<Written> passengerLines(Fields fields) {
+    fields.need("passenger");
+    return fields.texts("passenger");
+  }
+
   private PlanFile plan(Fields fields) {
     fields.needText("lockwright").ifPresent(this::version);
     Optional<Written> box = fields.needText("box");
@@ -55,7 +61,7 @@ final class PlanReader {
             fields.each("limits", this::limit),
             fields.eachOf("limits of shunt", node -> pair(node, INTO, "a limit of shunt", "a > b")),
             fields.each("ground frames", this::groundFrame),
-            fields.texts("passenger"));
+            passengerLines(fields));
     names("a box", box.stream().toList(), Function.identity());
     names("a track", plan.tracks(), PlanFile.Track::id);
     names("points", plan.points(), PlanFile.Points::id);

@@ -153,6 +153,9 @@ final class Breaches {
 
   private Condition distantFollows(Requirement.DistantFollows r) {
     List<Condition> wrong = new ArrayList<>();
+    if (r.path().posts().isEmpty()) {
+      wrong.add(Condition.TRUE);
+    }
     for (List<String> post : r.path().posts()) {
       wrong.add(Condition.not(Condition.any(post.stream().map(apparatus::surelyOff).toList())));
     }

@@ -10,7 +10,6 @@ import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import lockwright.railway.Box;
-import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Route;
 import lockwright.railway.section.Section;
@@ -40,7 +39,7 @@ final class Quantities {
     return box.routes().stream()
         .filter(r -> r.end().equals(new Route.End.InSection(section)))
         .map(Route::signal)
-        .filter(s -> box.layout().signal(s).arm() == Arm.STOP)
+        .filter(s -> box.layout().signal(s).arm().running())
         .distinct()
         .toList();
   }

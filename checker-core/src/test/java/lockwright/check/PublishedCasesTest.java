@@ -89,6 +89,31 @@ class PublishedCasesTest {
     assertThat(findings.tally().passes()).isFalse();
   }
 
+  /**
+   * Ours: the home signal reads for the branch only, so on the straight road nothing speaks for the
+   * line ahead; a distant that could be off there would be off with the home at danger.
+   */
+  @Test
+  void a_distant_whose_path_no_stop_arm_admits_must_never_be_off() {
+    Findings findings = Boxes.check(Boxes.test("distant-without-stop"));
+
+    assertThat(Boxes.movements(findings, "distant follows: signal 1"))
+        .containsExactly("lever 1 N>M");
+  }
+
+  /**
+   * Ours: a distant with no stop signal on its path at all; and a calling-on arm needs its token.
+   */
+  @Test
+  void a_calling_on_arm_into_a_section_is_earned_like_a_stop_arm() {
+    Findings findings = Boxes.check(Boxes.test("calling-on-into-section"));
+
+    assertThat(Boxes.movements(findings, "section signal earned: signal 3, section Odd to Holm"))
+        .containsExactly("lever 3 N>M");
+    assertThat(Boxes.movements(findings, "distant follows: signal 1"))
+        .containsExactly("lever 1 N>M");
+  }
+
   /** Ours: a limit is never taken for a proof. */
   @Test
   void a_tiny_limit_leaves_everything_undecided() {

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class DangerousScalarsTest {
   private static final String PLAN =
-      "lockwright: 1\nbox: %1$s\ntracks: [%1$s]\nsignals:\n  %1$s: {at: a > b, arm: stop}\n";
+      "lockwright: 1\nbox: %1$s\ntracks: [%1$s]\nsignals:\n  %1$s: {at: a > b, arm: stop}\n"
+          + "passenger: []\n";
 
   @ParameterizedTest
   @ValueSource(

@@ -4,7 +4,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import lockwright.report.text.Shown;
+import lockwright.report.Shown;
 
 /** Passes progress on to a log, and says where things are when there was none for some seconds. */
 final class Heartbeat implements Consumer<String>, AutoCloseable {

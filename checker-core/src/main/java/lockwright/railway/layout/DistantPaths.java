@@ -27,9 +27,8 @@ public final class DistantPaths {
     List<List<String>> posts = new ArrayList<>();
     int last = 0;
     for (int passed = 0; passed <= steps.size(); passed++) {
-      List<String> admitting = admitting(layout, distant, steps, passed);
-      if (!admitting.isEmpty()) {
-        posts.add(admitting);
+      if (!stopArms(layout, post(distant, steps, passed)).isEmpty()) {
+        posts.add(admitting(layout, distant, steps, passed));
         last = passed;
       }
     }
@@ -104,11 +103,15 @@ public final class DistantPaths {
         break;
       }
     }
-    TrackEnd post = passed == 0 ? distant.stands() : steps.get(passed - 1).enters().opposite();
-    return stopArms(layout, post).stream()
+    return stopArms(layout, post(distant, steps, passed)).stream()
         .filter(s -> s.ways().isEmpty() || s.ways().stream().anyMatch(beyond::contains))
         .map(Signal::id)
         .toList();
+  }
+
+  /** Where a post may stand that is reached after so many steps. */
+  private static TrackEnd post(Signal distant, List<Step> steps, int passed) {
+    return passed == 0 ? distant.stands() : steps.get(passed - 1).enters().opposite();
   }
 
   private static List<Signal> stopArms(Layout layout, TrackEnd post) {

@@ -160,7 +160,7 @@ record Instances(
   }
 
   private boolean isSectionSignal(Signal signal, Section section) {
-    return signal.arm() == Arm.STOP
+    return signal.arm().running()
         && !routesOf(signal, r -> r.end().equals(new Route.End.InSection(section.name())))
             .isEmpty();
   }

@@ -10,6 +10,7 @@ import lockwright.audit.Played;
 import lockwright.encode.names.Certificate;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
+import lockwright.report.Assumption;
 import lockwright.report.Findings;
 
 /** Makes the instance of each verdict, and collects what they share. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import lockwright.audit.CheckedBy;
 import lockwright.railway.Box;
+import lockwright.report.Assumption;
+import lockwright.report.Cautions;
 import lockwright.report.Findings;
 
 /** The whole of the file; its parts are in the order of the box, or sorted. */

@@ -7,15 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.UUID;
 import lockwright.report.Findings;
 
 /** Writes findings as {@code result.json}; {@code docs/result.md} says what is in it. */
@@ -31,31 +23,6 @@ public final class ResultJson {
       return text.getBytes(StandardCharsets.UTF_8);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a result is plain records, lists and words", e);
-    }
-  }
-
-  /**
-   * Writes the whole file, or leaves what was there; makes its folder if there is none.
-   *
-   * @throws IOException if the file system fails, or cannot replace a file in one step
-   */
-  public static void write(Findings findings, Path file) throws IOException {
-    byte[] bytes = bytes(findings);
-    Path whole = file.toAbsolutePath();
-    Files.createDirectories(whole.getParent());
-    Path part = whole.resolveSibling(whole.getFileName() + "." + UUID.randomUUID() + ".part");
-    try {
-      try (FileChannel channel =
-          FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-        ByteBuffer rest = ByteBuffer.wrap(bytes);
-        while (rest.hasRemaining()) {
-          channel.write(rest);
-        }
-        channel.force(true);
-      }
-      Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(part);
     }
   }
 

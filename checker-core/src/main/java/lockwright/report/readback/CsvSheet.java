@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.railway.Box;
+import lockwright.report.Cautions;
+import lockwright.report.Shown;
 
 /** The read-back as a table of five columns; the last is left empty for the person who compares. */
 final class CsvSheet {
@@ -13,7 +15,7 @@ final class CsvSheet {
     StringBuilder sheet = new StringBuilder(row("kind", "name", "what", "value", "compared"));
     sheet.append(row("box", box.name(), "compared with the plan by", "", ""));
     sheet.append(row("box", box.name(), "compared with the plan on", "", ""));
-    Remarks.CAUTIONS.forEach(c -> sheet.append(row("caution", "", "", c, "")));
+    Cautions.ALL.forEach(c -> sheet.append(row("caution", "", "", c, "")));
     items.forEach(i -> sheet.append(row(i.kind(), i.name(), i.what(), i.value(), "")));
     return sheet.toString();
   }
@@ -25,7 +27,7 @@ final class CsvSheet {
   /** A cell: inert in a spreadsheet, and quoted if it holds a comma, a quote or a line end. */
   static String cell(String text) {
     String inert = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" : "";
-    String shown = inert + Shown.of(text);
+    String shown = inert + Shown.text(text);
     return shown.contains(",") || shown.contains("\"")
         ? "\"" + shown.replace("\"", "\"\"") + "\""
         : shown;

@@ -12,14 +12,6 @@ final class Remarks {
           + " What follows is read from the files of the spec, or derived from its layout. N and R are"
           + " the normal and reverse positions of points and levers.";
 
-  static final List<String> CAUTIONS =
-      List.of(
-          "This is an aid for checking written rules. It is not locking data, and no substitute for"
-              + " competent and licensed people, the rule book, local instructions, testing on site"
-              + " or the authority's approval.",
-          "\"Proved\" means within the model, the listed files and the listed assumptions, and only as"
-              + " far as someone has compared the files with the plan and the frame with the table.");
-
   /** What this version does not check; `docs/meaning.md` 1.5 and 9. */
   static List<Item> notChecked() {
     return Stream.of(
@@ -29,7 +21,8 @@ final class Remarks {
             "track circuits, treadles, detection, slots, and electric locks other than by token",
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",
-            "collars, order and rotation locking, loss of power, other boxes")
+            "collars, order and rotation locking, loss of power, other boxes",
+            "that a shunting arm into a single-line section is earned by a token")
         .map(s -> new Item("this version", "", "does not check", s))
         .toList();
   }

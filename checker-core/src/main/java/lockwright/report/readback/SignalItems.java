@@ -63,9 +63,11 @@ final class SignalItems {
         signal,
         "speaks for",
         path.posts().isEmpty()
-            ? "NO STOP SIGNAL"
+            ? "NO STOP SIGNAL: never to be off"
             : path.posts().stream()
-                .map(arms -> String.join(" or ", arms))
+                .map(
+                    arms ->
+                        arms.isEmpty() ? "NONE THAT ADMITS ITS PATH" : String.join(" or ", arms))
                 .collect(Collectors.joining(", then ", "signal ", "")));
     path.facing().forEach(p -> points(signal.id(), "signal", p, !signal.fixed()));
   }

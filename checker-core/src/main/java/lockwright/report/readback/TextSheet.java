@@ -3,6 +3,8 @@ package lockwright.report.readback;
 import java.util.List;
 import java.util.Locale;
 import lockwright.railway.Box;
+import lockwright.report.Cautions;
+import lockwright.report.Shown;
 
 /** The read-back as text: a heading for each kind and each thing, the items aligned below it. */
 final class TextSheet {
@@ -25,24 +27,24 @@ final class TextSheet {
       }
       kind = item.kind();
       name = item.name();
-      sheet.line(" ".repeat(INDENT) + Shown.of(item.what()), Shown.of(item.value()), COLUMN);
+      sheet.line(" ".repeat(INDENT) + Shown.text(item.what()), Shown.text(item.value()), COLUMN);
     }
     return sheet.text.toString();
   }
 
   private void head(Box box) {
-    String title = "Read-back of " + Shown.of(box.name());
+    String title = "Read-back of " + Shown.text(box.name());
     text.append(title).append('\n').append("=".repeat(title.length())).append("\n\n");
     line("", Remarks.PURPOSE, 0);
     text.append('\n');
     text.append("compared with the plan by ").append("_".repeat(40));
     text.append(" on ").append("_".repeat(20)).append("\n\n");
-    Remarks.CAUTIONS.forEach(c -> line("Caution:", c, 9));
+    Cautions.ALL.forEach(c -> line("Caution:", c, 9));
   }
 
   private void heading(Item item) {
     String kind = item.kind().substring(0, 1).toUpperCase(Locale.ROOT) + item.kind().substring(1);
-    String heading = (kind + " " + Shown.of(item.name())).strip();
+    String heading = (kind + " " + Shown.text(item.name())).strip();
     text.append('\n').append(heading).append('\n');
     text.append("-".repeat(Math.min(WIDTH, heading.length()))).append('\n');
   }

@@ -2,7 +2,10 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.Assumption;
+import lockwright.report.Cautions;
 import lockwright.report.Findings;
+import lockwright.report.Shown;
 
 /** Every verdict on a box, with the sequences of breaches and of possibilities. */
 public final class FullLog {
@@ -12,13 +15,10 @@ public final class FullLog {
   public static String of(Findings findings) {
     List<String> text = new ArrayList<>();
     text.add("Check of " + findings.box().name());
-    text.add(
-        "An aid for checking written rules; not locking data. 'Proved' means within the model,");
-    text.add(
-        "the listed files and the listed assumptions, and only as far as someone has compared");
-    text.add(
-        "the files with the plan and the frame with the table. No substitute for competent and");
-    text.add("licensed people, the rule book, local instructions, testing on site or approval.");
+    text.addAll(Cautions.ALL);
+    text.add("");
+    text.add("Assumptions:");
+    Assumption.of(findings.box()).forEach(a -> text.add(assumption(a)));
     text.add("");
     findings.digests().forEach((file, digest) -> text.add(digest + "  " + file));
     text.add("");
@@ -27,5 +27,10 @@ public final class FullLog {
     Finding finding = new Finding(findings.box());
     findings.audited().forEach(a -> text.addAll(finding.text(a)));
     return String.join("\n", Shown.lines(text)) + "\n";
+  }
+
+  private static String assumption(Assumption assumption) {
+    String section = assumption.section() == null ? "" : "section " + assumption.section() + ": ";
+    return "  " + section + assumption.words() + " (" + assumption.source() + ")";
   }
 }

@@ -2,6 +2,7 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.Shown;
 import lockwright.spec.Problem;
 
 /** The problems of a spec that is not checked for them. */

@@ -1,5 +1,6 @@
 package lockwright.report.text;
 
+import java.util.List;
 import java.util.Map;
 import lockwright.railway.requirement.Requirement;
 
@@ -67,10 +68,12 @@ final class Rule {
           + r.second()
           + " are off together, for conflicting routes";
     } else if (requirement instanceof Requirement.DistantFollows r) {
+      boolean nothing = r.path().posts().stream().allMatch(List::isEmpty);
       return "distant "
           + r.path().distant()
-          + " is off, and not all that it speaks for is off, set"
-          + " and bolted";
+          + (nothing
+              ? " is off, and no stop signal on its path admits that path"
+              : " is off, and not all that it speaks for is off, set and bolted");
     } else if (requirement instanceof Requirement.ReleaseHome r) {
       return "signal "
           + r.signal()

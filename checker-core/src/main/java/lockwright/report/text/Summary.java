@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.report.Findings;
+import lockwright.report.Shown;
 import lockwright.report.Tally;
 
 /** What was found of a box, in the few lines that end its check. */

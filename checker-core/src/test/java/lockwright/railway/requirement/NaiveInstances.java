@@ -118,7 +118,10 @@ final class NaiveInstances {
       Layout layout, List<Section> sections, List<NaiveWalk.Found> routes, List<String> all) {
     Set<String> ends = new TreeSet<>();
     routes.forEach(r -> ends.add(r.signal() + r.end()));
-    List<Signal> stops = layout.signals().stream().filter(s -> s.arm() == Arm.STOP).toList();
+    List<Signal> stops =
+        layout.signals().stream()
+            .filter(s -> s.arm() == Arm.STOP || s.arm() == Arm.CALLING_ON)
+            .toList();
     for (Signal s : stops) {
       for (Section section : sections) {
         if (ends.contains(s.id() + " section " + section.name())) {

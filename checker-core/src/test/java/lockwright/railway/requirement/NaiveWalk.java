@@ -367,10 +367,8 @@ final class NaiveWalk {
               .filter(s -> admits(s, path.subList(from, to)))
               .map(Signal::id)
               .toList();
-      if (!ids.isEmpty()) {
-        posts.add(ids);
-        far = from;
-      }
+      posts.add(ids);
+      far = from;
     }
     List<String> facing =
         path.subList(0, far).stream()

@@ -1,14 +1,10 @@
 package lockwright.report.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -21,7 +17,6 @@ import java.util.TreeSet;
 import lockwright.report.Findings;
 import lockwright.report.Tally;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
@@ -186,30 +181,6 @@ class ResultJsonTest {
     Findings again = Results.check(Results.FORMS.box());
     assertThat(again).isNotSameAs(Results.FORMS);
     assertThat(ResultJson.bytes(again)).isEqualTo(ResultJson.bytes(Results.FORMS));
-  }
-
-  @Test
-  void writing_replaces_the_file_and_leaves_nothing_else(@TempDir Path folder) throws IOException {
-    Path file = folder.resolve("of/the/box/result.json");
-    ResultJson.write(Results.UNDECIDED, file);
-    ResultJson.write(Results.PROVED, file);
-    assertThat(file).hasBinaryContent(ResultJson.bytes(Results.PROVED));
-    assertThat(file.getParent()).isDirectoryContaining(f -> f.equals(file));
-    try (var files = Files.list(file.getParent())) {
-      assertThat(files).containsExactly(file);
-    }
-  }
-
-  @Test
-  void a_file_that_cannot_be_replaced_stays_and_no_part_is_left(@TempDir Path folder)
-      throws IOException {
-    Path inTheWay = Files.createDirectories(folder.resolve("result.json/kept")).getParent();
-    assertThatThrownBy(() -> ResultJson.write(Results.UNDECIDED, inTheWay))
-        .isInstanceOf(IOException.class);
-    try (var files = Files.list(folder)) {
-      assertThat(files).containsExactly(inTheWay);
-    }
-    assertThat(inTheWay.resolve("kept")).exists();
   }
 
   private static List<JsonNode> requirements(Findings findings) {

@@ -117,7 +117,7 @@ class ReadBackTest {
     String name = "A\u001b[2J\r\nB\u202eC\\";
     Box box = box(name, "down\nRoute 9 to nowhere");
     assertThat(ReadBack.text(box))
-        .contains("A\\u001B[2J\\u000D\\u000AB\\u202EC\\\\")
+        .contains("A\\u001b[2J\\u000d\\u000aB\\u202eC\\\\")
         .doesNotContain("\nRoute 9 to nowhere");
     assertThat(ReadBack.text(box).replace("\n", ""))
         .matches(text -> text.chars().noneMatch(Character::isISOControl));

@@ -1,14 +1,14 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Lines made safe to show: the last step of all public methods of this package. */
+/** Text made safe to show: nothing in it moves the cursor, hides, or turns the line around. */
 public final class Shown {
   private Shown() {}
 
-  static List<String> lines(List<String> lines) {
+  public static List<String> lines(List<String> lines) {
     return lines.stream().map(Shown::line).toList();
   }
 
@@ -18,6 +18,11 @@ public final class Shown {
    */
   public static String line(String line) {
     return line.codePoints().mapToObj(Shown::character).collect(Collectors.joining());
+  }
+
+  /** The same, with every backslash doubled, so that no two texts look alike. */
+  public static String text(String text) {
+    return line(text.replace("\\", "\\\\"));
   }
 
   private static String character(int c) {

@@ -1,4 +1,4 @@
-package lockwright.report.json;
+package lockwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,13 +13,13 @@ import lockwright.railway.section.Section;
  * @param section the section that it is about, if it is about one
  * @param source where it is published
  */
-record Assumption(String id, String words, String appliesTo, String section, String source) {
+public record Assumption(String id, String words, String appliesTo, String section, String source) {
   private static final String POSSIBILITY = "possibility only";
   private static final String EACH_SECTION = "each section";
   private static final String NO_SOURCE = "common practice, no source";
 
   /** Those of a box. */
-  static List<Assumption> of(Box box) {
+  public static List<Assumption> of(Box box) {
     List<Assumption> all = new ArrayList<>();
     all.add(
         new Assumption(
@@ -75,7 +75,7 @@ record Assumption(String id, String words, String appliesTo, String section, Str
   }
 
   /** Whether only possibilities rest on it. */
-  boolean possibilityOnly() {
+  public boolean possibilityOnly() {
     return appliesTo.equals(POSSIBILITY);
   }
 }
