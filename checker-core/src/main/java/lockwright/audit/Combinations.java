@@ -1,9 +1,12 @@
 package lockwright.audit;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import lockwright.railway.words.Quantity;
+import lockwright.working.Condition;
 
 /** All combinations of values of some quantities, counted through like a number. */
 final class Combinations {
@@ -63,5 +66,52 @@ final class Combinations {
       number = number * sizes[i] + values[places[i]];
     }
     return number;
+  }
+
+  /** Puts the combination of that number into the values. */
+  void put(int number, int[] values) {
+    int left = number;
+    for (int i = places.length - 1; i >= 0; i--) {
+      values[places[i]] = left % sizes[i];
+      left /= sizes[i];
+    }
+  }
+
+  /**
+   * The numbers of the combinations in which all clauses hold. A clause is tried as soon as the
+   * quantities that it speaks of have values, so that what it excludes is not counted through.
+   *
+   * @param clauses what must hold; they speak of the quantities of these combinations only
+   * @param quantities how many quantities there are in all
+   */
+  BitSet where(List<Condition> clauses, int quantities) {
+    List<List<Condition>> ripe = new ArrayList<>();
+    for (int i = 0; i <= places.length; i++) {
+      ripe.add(new ArrayList<>());
+    }
+    for (Condition clause : clauses) {
+      int last = Invariant.mentions(clause).length() - 1;
+      ripe.get(last < 0 ? 0 : Arrays.binarySearch(places, last) + 1).add(clause);
+    }
+    BitSet numbers = new BitSet();
+    collect(0, 0, new int[quantities], ripe, numbers);
+    return numbers;
+  }
+
+  private void collect(
+      int depth, int number, int[] values, List<List<Condition>> ripe, BitSet numbers) {
+    for (Condition clause : ripe.get(depth)) {
+      if (!clause.evaluate(values)) {
+        return;
+      }
+    }
+    if (depth == places.length) {
+      numbers.set(number);
+      return;
+    }
+    for (int value = 0; value < sizes[depth]; value++) {
+      values[places[depth]] = value;
+      collect(depth + 1, number * sizes[depth] + value, values, ripe, numbers);
+    }
   }
 }

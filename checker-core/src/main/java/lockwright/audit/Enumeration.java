@@ -3,6 +3,7 @@ package lockwright.audit;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import lockwright.railway.words.Quantity;
 import lockwright.working.Condition;
 import lockwright.working.Movement;
@@ -17,34 +18,34 @@ final class Enumeration implements Checker {
   /** More work than this (combinations times conditions tried) is left to the second solver. */
   private static final long MOST_WORK = 1L << 22;
 
-  private static final long MOST_COMBINATIONS = 1L << 24;
   private static final int MOST_BEGINNINGS = 1 << 18;
 
   private final Invariant invariant;
   private final List<Quantity> quantities;
   private final BitSet own;
   private final Combinations combinations;
-  private final BitSet inside = new BitSet();
-  private boolean filled;
+  private BitSet inside;
 
   Enumeration(Invariant invariant) {
     this.invariant = invariant;
     this.quantities = invariant.working().quantities();
-    this.own = Invariant.mentions(invariant.whole());
+    this.own = new BitSet();
+    invariant.clauses().forEach(c -> c.mentions(own));
     this.combinations = new Combinations(quantities, own);
   }
 
   /** Whether {@link #begins} and {@link #keeps} take less than about a quarter of a second. */
   boolean affordable() {
-    long work = invariant.clauses().size() + 1L;
+    if (combinations.count() > MOST_WORK || !fewBeginnings()) {
+      return false;
+    }
+    long work = 0;
     for (Movement movement : invariant.working().movements()) {
       if (!invariant.touchedBy(movement).isEmpty()) {
         work = Combinations.plus(work, others(movement.needs()).count());
       }
     }
-    return combinations.count() <= MOST_COMBINATIONS
-        && Combinations.times(combinations.count(), work) <= MOST_WORK
-        && fewBeginnings();
+    return Combinations.times(inside().cardinality(), work) <= MOST_WORK;
   }
 
   private boolean fewBeginnings() {
@@ -59,8 +60,8 @@ final class Enumeration implements Checker {
 
   /** Whether {@link #excludes} takes less than about a quarter of a second. */
   boolean affordable(Condition target) {
-    return combinations.count() <= MOST_COMBINATIONS
-        && Combinations.times(combinations.count(), others(target).count()) <= MOST_WORK;
+    return combinations.count() <= MOST_WORK
+        && Combinations.times(inside().cardinality(), others(target).count()) <= MOST_WORK;
   }
 
   /** The combinations of the quantities that this speaks of and the invariant does not. */
@@ -84,18 +85,15 @@ final class Enumeration implements Checker {
 
   @Override
   public Outcome keeps() {
-    fill();
+    int[] from = new int[quantities.size()];
     for (Movement movement : invariant.working().movements()) {
-      if (!invariant.touchedBy(movement).isEmpty()) {
-        int[] from = new int[quantities.size()];
-        if (breaks(movement, from)) {
-          BitSet named = Invariant.mentions(movement.needs());
-          named.or(own);
-          return new Outcome.Fails(
-              movement.event().key()
-                  + " leads out of the invariant from "
-                  + invariant.words(from, named));
-        }
+      if (!invariant.touchedBy(movement).isEmpty() && breaks(movement, from)) {
+        BitSet named = Invariant.mentions(movement.needs());
+        named.or(own);
+        return new Outcome.Fails(
+            movement.event().key()
+                + " leads out of the invariant from "
+                + invariant.words(from, named));
       }
     }
     return holds();
@@ -113,27 +111,19 @@ final class Enumeration implements Checker {
     Condition here = Condition.all(inner);
     Condition elsewhere = Condition.all(outer);
     Combinations others = others(elsewhere);
-    int[] number = {-1};
-    return combinations.find(
+    return findInside(
         values,
         () ->
-            inside.get(++number[0])
-                && here.evaluate(values)
-                && !inside.get(combinations.number(movement.after(values)))
+            here.evaluate(values)
+                && !inside().get(combinations.number(movement.after(values)))
                 && others.find(values, () -> elsewhere.evaluate(values)));
   }
 
   @Override
   public Outcome excludes(Condition target) {
-    fill();
     Combinations others = others(target);
     int[] values = new int[quantities.size()];
-    int[] number = {-1};
-    boolean found =
-        combinations.find(
-            values,
-            () -> inside.get(++number[0]) && others.find(values, () -> target.evaluate(values)));
-    if (found) {
+    if (findInside(values, () -> others.find(values, () -> target.evaluate(values)))) {
       BitSet named = Invariant.mentions(target);
       named.or(own);
       return new Outcome.Fails("the invariant does not exclude " + invariant.words(values, named));
@@ -141,26 +131,24 @@ final class Enumeration implements Checker {
     return holds();
   }
 
-  /** Which combinations are in the invariant. */
-  private void fill() {
-    if (filled) {
-      return;
+  /** Puts one combination of the invariant after another into the values, until one is wanted. */
+  private boolean findInside(int[] values, BooleanSupplier wanted) {
+    BitSet all = inside();
+    for (int n = all.nextSetBit(0); n >= 0; n = all.nextSetBit(n + 1)) {
+      combinations.put(n, values);
+      if (wanted.getAsBoolean()) {
+        return true;
+      }
     }
-    int[] values = new int[quantities.size()];
-    int[] number = {-1};
-    combinations.find(
-        values,
-        () -> {
-          number[0]++;
-          for (Condition clause : invariant.clauses()) {
-            if (!clause.evaluate(values)) {
-              return false;
-            }
-          }
-          inside.set(number[0]);
-          return false;
-        });
-    filled = true;
+    return false;
+  }
+
+  /** The numbers of the combinations that are in the invariant. */
+  private BitSet inside() {
+    if (inside == null) {
+      inside = combinations.where(invariant.clauses(), quantities.size());
+    }
+    return inside;
   }
 
   private static Outcome holds() {

@@ -138,7 +138,7 @@ final class RandomBox {
 
   private void signals() {
     // Most are small, so that there can be many.
-    int most = chance(60) ? 1 + random.nextInt(2) : section ? 3 : 5;
+    int most = chance(75) ? 1 + random.nextInt(2) : section ? 3 : 5;
     List<Signal> some = new ArrayList<>();
     List<String> ways = chance(50) ? List.of() : List.of(chance(50) ? "n" : "r");
     some.add(signal("H", new TrackEnd("o", 1), "t", Arm.STOP, ways));

@@ -28,6 +28,11 @@ public final class Sat4jSolvers implements Solvers {
     private int[] core;
     private boolean[] model;
 
+    OnSat4j() {
+      // A limit in seconds, the default, starts a thread for each question.
+      solver.setTimeoutOnConflicts(Integer.MAX_VALUE);
+    }
+
     @Override
     public int variable() {
       return solver.nextFreeVarId(true);

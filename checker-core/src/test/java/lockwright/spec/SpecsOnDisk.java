@@ -25,9 +25,9 @@ public final class SpecsOnDisk {
     return into;
   }
 
-  /** Writes a file of a spec anew. */
+  /** Writes a file of a spec anew; half of a surrogate pair, which UTF-8 has not, becomes '?'. */
   public static Path write(Path folder, String file, String text) throws IOException {
-    Files.writeString(folder.resolve(file), text, StandardCharsets.UTF_8);
+    Files.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8));
     return folder;
   }
 

@@ -1,6 +1,7 @@
 package lockwright.proof.pdr;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import lockwright.system.Among;
 import lockwright.system.Clause;
@@ -36,8 +37,14 @@ record Cube(List<Among> parts) {
     return parts.stream().anyMatch(p -> transition.touches(p.variable()));
   }
 
-  boolean nowhere() {
-    return parts.stream().anyMatch(p -> p.values().isEmpty());
+  /** The index of a part without values, so that no state is in the cube; -1 if there is none. */
+  int nowhere() {
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i).values().isEmpty()) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Whether every state of the other is one of this. */
@@ -52,6 +59,11 @@ record Cube(List<Among> parts) {
       }
     }
     return true;
+  }
+
+  /** Of the parts, those with these indices. */
+  Cube only(BitSet indices) {
+    return new Cube(indices.stream().mapToObj(parts::get).toList());
   }
 
   Cube without(int index) {

@@ -1,6 +1,8 @@
 package lockwright.proof.pdr;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,18 +90,23 @@ final class Layers {
     return satisfiable(assumptions) ? moment.state() : null;
   }
 
-  /** Asks: initial and cube. */
-  boolean initially(Cube cube) {
-    List<Integer> assumptions = new ArrayList<>(List.of(initial));
-    cube.parts().forEach(p -> assumptions.addAll(moment.conjuncts(p)));
-    return satisfiable(assumptions);
+  /**
+   * Whether a state of a cube may begin. Asks: initial and cube.
+   *
+   * @param needed the indices of the parts that an answer no rests on are added
+   */
+  boolean initially(Cube cube, BitSet needed) {
+    return satisfiable(new ArrayList<>(List.of(initial)), cube, needed);
   }
 
   /**
    * A state of a layer outside a cube from which one transition leads into it, or null. Asks, for
    * each transition t that touches the cube: F and not cube and guard of t and cube before t.
+   *
+   * @param needed the indices of the parts that an answer null rests on are added: from no state of
+   *     the layer a transition leads into the cube of these parts only
    */
-  Predecessor predecessor(Cube cube, int layer) {
+  Predecessor predecessor(Cube cube, int layer, BitSet needed) {
     int outside = solver.variable();
     moment.add(cube.negation(system.variables()), -outside);
     try {
@@ -109,14 +116,14 @@ final class Layers {
           continue;
         }
         Cube before = cube.before(transition);
-        if (before.nowhere()) {
+        if (before.nowhere() >= 0) {
+          needed.set(before.nowhere());
           continue;
         }
         List<Integer> assumptions = layer(layer);
         assumptions.add(outside);
         assumptions.add(moment.literal(transition.guard()));
-        before.parts().forEach(p -> assumptions.addAll(moment.conjuncts(p)));
-        if (satisfiable(assumptions)) {
+        if (satisfiable(assumptions, before, needed)) {
           return new Predecessor(moment.state(), t);
         }
       }
@@ -176,6 +183,26 @@ final class Layers {
       assumptions.add(active.get(i));
     }
     return assumptions;
+  }
+
+  /** Whether the assumptions can hold in the cube; if not, adds the parts that this rests on. */
+  private boolean satisfiable(List<Integer> assumptions, Cube cube, BitSet needed) {
+    Map<Integer, Integer> parts = new HashMap<>();
+    for (int i = 0; i < cube.parts().size(); i++) {
+      for (int literal : moment.conjuncts(cube.parts().get(i))) {
+        parts.putIfAbsent(literal, i);
+        assumptions.add(literal);
+      }
+    }
+    if (satisfiable(assumptions)) {
+      return true;
+    }
+    for (int literal : solver.core()) {
+      if (parts.containsKey(literal)) {
+        needed.set(parts.get(literal));
+      }
+    }
+    return false;
   }
 
   private boolean satisfiable(List<Integer> assumptions) {

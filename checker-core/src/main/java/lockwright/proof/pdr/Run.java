@@ -1,8 +1,10 @@
 package lockwright.proof.pdr;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import lockwright.solver.Solver;
 import lockwright.system.Among;
@@ -76,7 +78,8 @@ final class Run {
     int number = 0;
     while (!queue.isEmpty()) {
       Obligation obligation = queue.peek();
-      if (layers.initially(obligation.cube())) {
+      BitSet needed = new BitSet();
+      if (layers.initially(obligation.cube(), needed)) {
         return trace(obligation);
       }
       if (layers.isBlocked(obligation.cube(), obligation.layer())) {
@@ -84,10 +87,11 @@ final class Run {
         continue;
       }
       Layers.Predecessor predecessor =
-          layers.predecessor(obligation.cube(), obligation.layer() - 1);
+          layers.predecessor(obligation.cube(), obligation.layer() - 1, needed);
       if (predecessor == null) {
         queue.remove();
-        layers.block(widen(obligation.cube(), obligation.layer()), obligation.layer());
+        Cube cube = obligation.cube().only(needed);
+        layers.block(widen(cube, obligation.layer()), obligation.layer());
       } else {
         Cube before = layers.into(predecessor.state(), predecessor.transition(), obligation.cube());
         queue.add(
@@ -101,9 +105,9 @@ final class Run {
   /** Drops variables from a cube, or lets them have more values, while it can still be blocked. */
   private Cube widen(Cube cube, int layer) {
     Cube best = cube;
-    for (int i = best.parts().size() - 1; i >= 0; i--) {
-      if (best.parts().size() > 1 && blockable(best.without(i), layer)) {
-        best = best.without(i);
+    for (int i = best.parts().size() - 1; i >= 0; i = Math.min(i, best.parts().size()) - 1) {
+      if (best.parts().size() > 1) {
+        best = blockable(best.without(i), layer).orElse(best);
       }
     }
     for (int i = 0; i < best.parts().size(); i++) {
@@ -116,7 +120,7 @@ final class Run {
         }
         values.add(value);
         Cube wider = best.with(i, new Among(part.variable(), values));
-        if (blockable(wider, layer)) {
+        if (blockable(wider, layer).isPresent()) {
           best = wider;
         }
       }
@@ -124,15 +128,19 @@ final class Run {
     return best;
   }
 
-  private boolean blockable(Cube cube, int layer) {
-    return !layers.initially(cube) && layers.predecessor(cube, layer - 1) == null;
+  /** Of a cube that can be blocked in a layer, what is needed for that. */
+  private Optional<Cube> blockable(Cube cube, int layer) {
+    BitSet needed = new BitSet();
+    return layers.initially(cube, needed) || layers.predecessor(cube, layer - 1, needed) != null
+        ? Optional.empty()
+        : Optional.of(cube.only(needed));
   }
 
   /** Moves cubes to the next layer where they can be; if one layer empties, it equals the next. */
   private Verdict push() {
     for (int layer = 1; layer < layers.last(); layer++) {
       for (Cube cube : layers.blockedIn(layer)) {
-        if (layers.predecessor(cube, layer) == null) {
+        if (layers.predecessor(cube, layer, new BitSet()) == null) {
           layers.forget(cube, layer);
           layers.block(cube, layer + 1);
         }

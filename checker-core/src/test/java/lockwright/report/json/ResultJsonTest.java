@@ -70,7 +70,7 @@ class ResultJsonTest {
   void the_broken_result_names_the_entry_that_was_left_out() {
     JsonNode broken =
         requirements(Results.BROKEN).stream()
-            .filter(r -> r.get("id").textValue().equals("points set: signal 7"))
+            .filter(r -> r.get("id").textValue().equals("points set: signal 1"))
             .findFirst()
             .orElseThrow();
     assertThat(broken.at("/verdict").textValue()).isEqualTo("broken");

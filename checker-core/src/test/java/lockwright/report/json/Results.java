@@ -5,44 +5,44 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.check.Check;
-import lockwright.check.Searcher;
+import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
 import lockwright.report.Findings;
 import lockwright.spec.Span;
+import lockwright.worker.Found;
+import lockwright.worker.Job;
 import lockwright.worker.Limits;
 import lockwright.worker.UnfitMachine;
 
 /** Findings of checked boxes, each checked once. Together they have every verdict. */
 final class Results {
-  private static final BoxBuilder.Built QUILLBY =
-      BoxBuilder.read(Path.of("..", "examples", "proved", "quillby", "box"));
+  private static final BoxBuilder.Built JUNCTION = BoxBuilder.read(boxes("e1-junction"));
 
   /** The entry that the broken box lacks. */
-  static final String LEFT_OUT = "7 locks 8";
+  static final String LEFT_OUT = "1 locks 4";
 
-  /** The proved example: proved and shown. */
-  static final Findings PROVED = check(box(QUILLBY));
+  /** A box with a token section. */
+  static final Findings SECTION = check(box(BoxBuilder.read(boxes("calling-on-into-section"))));
 
-  /** The same with an entry left out: broken, besides. */
-  static final Findings BROKEN = check(without(box(QUILLBY), LEFT_OUT));
+  /** A junction with an entry left out: proved, shown and broken. */
+  static final Findings BROKEN = check(without(box(JUNCTION), LEFT_OUT));
 
-  /** A junction with a signal that can never be pulled: empty and impossible, besides. */
-  static final Findings EMPTY = check(stuck(box(BoxBuilder.read(boxes("e1-junction")))));
+  /** The same with a signal that can never be pulled: empty and impossible, besides. */
+  static final Findings EMPTY = check(stuck(box(JUNCTION)));
 
-  /** The proved example, hardly looked at. */
-  static final Findings UNDECIDED = check(box(QUILLBY), new Limits(60, 1, 0));
+  /** The same, hardly looked at. */
+  static final Findings UNDECIDED = check(box(JUNCTION), new Limits(60, 1, 0));
 
   /** A box with every form that a spec can take. */
   static final Findings FORMS = check(box(BoxBuilder.read(boxes("every-form"))));
 
-  static final List<Findings> ALL = List.of(PROVED, BROKEN, EMPTY, UNDECIDED, FORMS);
+  static final List<Findings> ALL = List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS);
 
   private Results() {}
 
@@ -60,11 +60,16 @@ final class Results {
 
   private static Findings check(Box box, Limits limits) {
     try {
-      Path folder = Files.createDirectories(Path.of("target", "result-json"));
-      return new Check(limits, Searcher.inChildren(folder), text -> {}).run(box, QUILLBY.digests());
+      return new Check(limits, (job, progress) -> search(job), text -> {})
+          .run(box, JUNCTION.digests());
     } catch (UnfitMachine | IOException | InterruptedException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  private static Found search(Job job) {
+    Knowledge known = job.run(progress -> {});
+    return new Found(known.verdicts(), known.decidedBy(), "in this process");
   }
 
   static JsonNode json(Findings findings) {
