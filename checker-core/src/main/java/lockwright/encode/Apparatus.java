@@ -57,14 +57,17 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term bolted(String points) {
-    return bolt(points, true);
+    Optional<Lever> economical = box.frame().ofEconomicalLock(points);
+    return economical.isPresent()
+        ? words.isNot(Quantity.lever(economical.get().id()), Position.M)
+        : bolt(points, true);
   }
 
   Term unbolted(String points) {
     return bolt(points, false);
   }
 
-  /** A bolt surely in, or surely out; never, where there is none. */
+  /** A bolt on a lever of its own surely in, or surely out; never, where there is none. */
   private Term bolt(String points, boolean in) {
     Optional<Lever> lever = box.frame().ofBolt(points);
     if (lever.isEmpty()) {

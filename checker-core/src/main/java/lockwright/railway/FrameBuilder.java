@@ -58,6 +58,7 @@ final class FrameBuilder {
       } else if (work instanceof FrameFile.OfPoints of) {
         of.points().forEach(p -> works(lever, "points", p, points.keySet()));
         of.points().forEach(p -> refuseBoth(lever, p, byGroundFrame));
+        of.economical().forEach(p -> economical(lever, of, p, points.keySet()));
       } else if (work instanceof FrameFile.OfBolt of) {
         of.points().forEach(p -> works(lever, "bolt of points", p, points.keySet()));
         of.points().forEach(p -> refuseBolt(p, byGroundFrame));
@@ -98,6 +99,25 @@ final class FrameBuilder {
           thing.at(),
           kind + " " + thing.quoted() + ": lever " + earlier.quoted() + " works it already",
           "let one lever work it");
+    }
+  }
+
+  /** An economical lock is a bolt worked by the lever of its points. */
+  private void economical(
+      FrameFile.Lever lever, FrameFile.OfPoints work, Written lock, Collection<String> known) {
+    works(lever, "bolt of points", lock, known);
+    if (work.points().stream().noneMatch(p -> p.text().equals(lock.text()))) {
+      problems.add(
+          Message.ECONOMICAL_LOCK_ELSEWHERE,
+          lock.at(),
+          "lever "
+              + lever.id().quoted()
+              + " has an economical lock on points "
+              + lock.quoted()
+              + ", which it does not work",
+          "name points of this lever; for a bolt on a lever of its own write {bolt: "
+              + lock.text()
+              + ", normal: out}, or in");
     }
   }
 
@@ -184,7 +204,7 @@ final class FrameBuilder {
       return new Work.OfSignal(of.signal().text());
     }
     if (work instanceof FrameFile.OfPoints of) {
-      return new Work.OfPoints(texts(of.points()));
+      return new Work.OfPoints(texts(of.points()), texts(of.economical()));
     }
     if (work instanceof FrameFile.OfBolt of) {
       return new Work.OfBolt(texts(of.points()), of.normallyIn());

@@ -15,7 +15,7 @@ public record FrameFile(List<Lever> levers) {
 
   public record OfSignal(Written signal) implements Work {}
 
-  public record OfPoints(List<Written> points) implements Work {}
+  public record OfPoints(List<Written> points, List<Written> economical) implements Work {}
 
   public record OfBolt(List<Written> points, boolean normallyIn) implements Work {}
 

@@ -10,6 +10,7 @@ final class FrameReader {
   static final int MOST_LEVERS = 400;
   private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
   private static final List<String> WORKS = List.of("signal", "points", "bolt", "release");
+  private static final String ECONOMICAL = "economical lock";
 
   private final Problems problems;
   private final Shape shape;
@@ -88,6 +89,7 @@ final class FrameReader {
 
   private static List<String> keys(String work) {
     return switch (work) {
+      case "points" -> List.of(work, ECONOMICAL, "label");
       case "bolt" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
       default -> List.of(work, "label");
@@ -97,7 +99,8 @@ final class FrameReader {
   private static Optional<FrameFile.Work> work(String work, Fields fields) {
     return switch (work) {
       case "signal" -> fields.text(work).map(FrameFile.OfSignal::new);
-      case "points" -> Optional.of(new FrameFile.OfPoints(fields.needTexts(work)));
+      case "points" ->
+          Optional.of(new FrameFile.OfPoints(fields.needTexts(work), fields.texts(ECONOMICAL)));
       case "bolt" -> {
         boolean in =
             fields.needWord("normal", "in", "out").filter(w -> w.text().equals("in")).isPresent();

@@ -74,20 +74,22 @@ final class LockingCells {
         : List.of();
   }
 
-  /** The conditions, all of which must hold. */
-  List<LockingFile.Condition> when(Written cell) {
+  /** The conditions: one of several sets, and all of that set. "And" binds closer than "or". */
+  List<List<LockingFile.Condition>> when(Written cell) {
+    return refused(cell) ? List.of() : cell.split(OR).stream().map(this::together).toList();
+  }
+
+  private List<LockingFile.Condition> together(Written set) {
     List<LockingFile.Condition> conditions = new ArrayList<>();
-    if (refused(cell)) {
-      return conditions;
-    }
-    for (Written part : cell.split(AND)) {
+    for (Written part : set.split(AND)) {
       List<Written> two = part.split(SPACE);
       if (two.size() == 2
           && FrameReader.isLeverNumber(two.get(0).text())
           && List.of("N", "R").contains(two.get(1).text())) {
         conditions.add(new LockingFile.Condition(two.get(0), two.get(1).text().charAt(0)));
       } else {
-        notUnderstood(part, "write a lever and N or R, several joined by 'and': 2 N and 6 R");
+        notUnderstood(
+            part, "write a lever and N or R, several joined by 'and' or 'or': 2 N and 6 R");
       }
     }
     return List.copyOf(conditions);

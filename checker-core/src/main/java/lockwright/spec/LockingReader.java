@@ -40,13 +40,13 @@ final class LockingReader {
     for (Node item : shape.list(node, "'locking'")) {
       shape
           .fields(item, "a row of the locking", LockingCells.COLUMNS)
-          .flatMap(this::yamlRow)
-          .ifPresent(rows::add);
+          .map(this::yamlRow)
+          .ifPresent(rows::addAll);
     }
     return List.copyOf(rows);
   }
 
-  private Optional<LockingFile.Row> yamlRow(Fields fields) {
+  private List<LockingFile.Row> yamlRow(Fields fields) {
     Map<String, List<Written>> row = new HashMap<>();
     for (String column : LockingCells.COLUMNS) {
       row.put(
@@ -66,7 +66,7 @@ final class LockingReader {
     }
     List<LockingFile.Row> rows = new ArrayList<>();
     for (List<Written> cellsOfRow : table.subList(1, table.size())) {
-      csvRow(heading, cellsOfRow).ifPresent(rows::add);
+      rows.addAll(csvRow(heading, cellsOfRow));
     }
     return Optional.of(List.copyOf(rows));
   }
@@ -106,7 +106,7 @@ final class LockingReader {
     return good;
   }
 
-  private Optional<LockingFile.Row> csvRow(List<Written> heading, List<Written> written) {
+  private List<LockingFile.Row> csvRow(List<Written> heading, List<Written> written) {
     if (written.size() != heading.size()) {
       problems.add(
           Message.CSV_CELL_COUNT,
@@ -114,7 +114,7 @@ final class LockingReader {
           "the row has " + written.size() + " cells under " + heading.size() + " headings",
           "give it as many cells as there are headings; a cell that itself holds the separator needs"
               + " double quotes: \"3, 4\"");
-      return Optional.empty();
+      return List.of();
     }
     Map<String, List<Written>> row = new HashMap<>();
     for (int i = 0; i < heading.size(); i++) {
@@ -145,14 +145,15 @@ final class LockingReader {
     return row(row);
   }
 
-  private Optional<LockingFile.Row> row(Map<String, List<Written>> row) {
+  /** A row as written, once for each of the sets of conditions that "or" joins. */
+  private List<LockingFile.Row> row(Map<String, List<Written>> row) {
     List<LockingFile.Lock> locks = new ArrayList<>();
     for (String column : LockingCells.LOCKS) {
       row.getOrDefault(column, List.of()).forEach(c -> locks.addAll(cells.locks(column, c)));
     }
     Optional<Written> lever = one(row, LockingCells.LEVER).flatMap(cells::lever);
-    List<LockingFile.Condition> when =
-        one(row, LockingCells.WHEN).map(cells::when).orElse(List.of());
+    List<List<LockingFile.Condition>> when =
+        one(row, LockingCells.WHEN).map(cells::when).orElse(List.of(List.of()));
     Optional<Written> holds = one(row, LockingCells.HOLDS);
     boolean held = holds.map(cells::holds).orElse(false);
     if (held && one(row, LockingCells.WHEN).isEmpty()) {
@@ -174,7 +175,10 @@ final class LockingReader {
               + "; or take the row away");
     }
     String note = one(row, LockingCells.NOTE).map(n -> n.trimmed().text()).orElse("");
-    return lever.map(l -> new LockingFile.Row(l, List.copyOf(locks), when, held, note));
+    return lever.stream()
+        .flatMap(
+            l -> when.stream().map(w -> new LockingFile.Row(l, List.copyOf(locks), w, held, note)))
+        .toList();
   }
 
   private static Optional<Written> one(Map<String, List<Written>> row, String column) {

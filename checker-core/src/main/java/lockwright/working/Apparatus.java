@@ -58,10 +58,11 @@ final class Apparatus {
     return box.frame()
         .ofBolt(points)
         .map(l -> lever(l.id(), normallyIn(l) ? "N" : "R"))
+        .or(() -> box.frame().ofEconomicalLock(points).map(l -> lever(l.id(), "N", "R")))
         .orElse(Condition.FALSE);
   }
 
-  /** A bolt of the points is not surely out; never, where they have none. */
+  /** A bolt, on a lever of its own, is not surely out; never, where there is none. */
   Condition boltNotOut(String points) {
     return box.frame()
         .ofBolt(points)

@@ -31,8 +31,8 @@ import lockwright.spec.Span;
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
  * signals, an advanced starting signal, a siding with a trap, a ground frame, a bolt that stands in
- * or out, a token section in a third of them), and a locking table that is right but for what was
- * left out of it and put into it.
+ * or out, an economical lock, a token section in a third of them), and a locking table that is
+ * right but for what was left out of it and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -50,6 +50,7 @@ final class RandomBox {
   private boolean section;
   private boolean trap;
   private boolean groundFrame;
+  private boolean economical;
 
   private RandomBox(Random random) {
     this.random = random;
@@ -179,12 +180,13 @@ final class RandomBox {
     } else if (trap && chance(50)) {
       lever(new Work.OfPoints(List.of("P", "T")));
     } else {
-      lever(new Work.OfPoints(List.of("P")));
+      economical = chance(20);
+      lever(new Work.OfPoints(List.of("P"), economical ? List.of("P") : List.of()));
       if (trap) {
         lever(new Work.OfPoints(List.of("T")));
       }
     }
-    if (!groundFrame && chance(75)) {
+    if (!groundFrame && !economical && chance(75)) {
       lever(new Work.OfBolt(List.of("P"), chance(40)));
     }
     while (levers.size() < 3) {

@@ -31,7 +31,8 @@ class EveryFormTest {
 
   @Test
   void levers_work_several_points_a_release_or_nothing() {
-    assertThat(box.frame().lever("7").work()).isEqualTo(new Work.OfPoints(List.of("5", "8")));
+    assertThat(box.frame().lever("7").work())
+        .isEqualTo(new Work.OfPoints(List.of("5", "8"), List.of("8")));
     assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));
     assertThat(box.frame().lever("10").work()).isEqualTo(new Work.Spare());
   }
@@ -53,6 +54,7 @@ class EveryFormTest {
             "4 locks 7",
             "4 locks both ways 8",
             "6A released by 7 when 2 N and 3 N",
+            "6A released by 7 when 4 R",
             "8 locks both ways 7",
             "9 while normal locks both ways 6");
     assertThat(box.locking().get(8).at()).hasToString("locking.yaml:3:51");

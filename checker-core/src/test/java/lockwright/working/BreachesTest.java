@@ -25,7 +25,10 @@ class BreachesTest {
   private static final Route MAIN = HandBox.withTrap(route("1", "4N"), "7", Lie.NORMAL);
   private static final Route LOOP = route("1", "4R 6Nt");
 
-  /** Signals 1 and 2, distant 8, bolts 3 (out) and 5 (in), points 4 and 6, trap 7, a yard. */
+  /**
+   * Signals 1 and 2, distant 8, bolts 3 (out) and 5 (in), points 4 and 6, trap 7, a yard, points
+   * 11.
+   */
   private static final Box BOX =
       new HandBox()
           .signal("1", Arm.STOP)
@@ -38,6 +41,7 @@ class BreachesTest {
           .signal("8", Arm.DISTANT)
           .release("9", "yard", true, "Y1")
           .lever("10", new Work.Spare())
+          .economical("11")
           .section(Sections.pair(3))
           .routes(MAIN, LOOP)
           .box();
@@ -66,6 +70,17 @@ class BreachesTest {
   private static void assertKept(Requirement requirement, String... states) {
     Breach breach = WORKING.breach(requirement);
     assertThat(List.of(states)).noneMatch(s -> breach.state().evaluate(at(s)));
+  }
+
+  /** Bolted at both ends of the stroke, and not between: common practice, no source. */
+  @Test
+  void an_economical_lock_bolts_at_either_end() {
+    Condition bolted = WORKING.reaches(new Subject.Bolted("11"));
+    assertThat(List.of("", "11R")).allMatch(s -> bolted.evaluate(at(s)));
+    assertThat(bolted.evaluate(at("11M"))).isFalse();
+    Route facing = route("1", "11R");
+    Requirement pointsBolted = new Requirement.PointsBolted("1", "11", List.of(facing));
+    assertKept(pointsBolted, "1R 11R", "1M 11R", "1R 11M");
   }
 
   @Test

@@ -60,6 +60,11 @@ public final class HandBox {
     return pointsOnly(id).lever(id, new Work.OfPoints(List.of(id)));
   }
 
+  /** A lever that works points of its own number with an economical lock. */
+  public HandBox economical(String id) {
+    return pointsOnly(id).lever(id, new Work.OfPoints(List.of(id), List.of(id)));
+  }
+
   /** A lever that works the bolt of points, standing out with the lever normal, or in. */
   public HandBox bolt(String id, String points, boolean normallyIn) {
     return lever(id, new Work.OfBolt(List.of(points), normallyIn));

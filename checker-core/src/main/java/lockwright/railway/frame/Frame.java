@@ -29,7 +29,14 @@ public record Frame(List<Lever> levers) {
         .findFirst();
   }
 
-  /** The lever that works the bolt of points, if they have one. */
+  /** The lever that works points with an economical lock. */
+  public Optional<Lever> ofEconomicalLock(String points) {
+    return levers.stream()
+        .filter(l -> l.work() instanceof Work.OfPoints w && w.economical().contains(points))
+        .findFirst();
+  }
+
+  /** The lever of its own that works the bolt of points, if they have one. */
   public Optional<Lever> ofBolt(String points) {
     return levers.stream()
         .filter(l -> l.work() instanceof Work.OfBolt w && w.points().contains(points))

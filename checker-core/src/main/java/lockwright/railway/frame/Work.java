@@ -6,7 +6,21 @@ import java.util.List;
 public sealed interface Work {
   record OfSignal(String signal) implements Work {}
 
-  record OfPoints(List<String> points) implements Work {}
+  /**
+   * Points.
+   *
+   * @param economical those of them that an economical lock bolts with the same lever
+   */
+  record OfPoints(List<String> points, List<String> economical) implements Work {
+    public OfPoints {
+      points = List.copyOf(points);
+      economical = List.copyOf(economical);
+    }
+
+    public OfPoints(List<String> points) {
+      this(points, List.of());
+    }
+  }
 
   /** The bolts of points: in with the lever normal, or out. */
   record OfBolt(List<String> points, boolean normallyIn) implements Work {}

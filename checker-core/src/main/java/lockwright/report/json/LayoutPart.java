@@ -95,7 +95,11 @@ record LayoutPart(
         p.reverse().orElse(null),
         p.trap().map(Words::of).orElse(null),
         box.frame().ofPoints(p.id()).map(Lever::id).orElse(null),
-        box.frame().ofBolt(p.id()).map(Lever::id).orElse(null),
+        box.frame()
+            .ofBolt(p.id())
+            .or(() -> box.frame().ofEconomicalLock(p.id()))
+            .map(Lever::id)
+            .orElse(null),
         by == null ? null : by.id(),
         Place.of(p.at()));
   }

@@ -15,7 +15,7 @@ record LeverPart(String id, String label, Work work, Place at) {
   record Signal(String signal) implements Work {}
 
   @JsonTypeName("points")
-  record Points(List<String> points) implements Work {}
+  record Points(List<String> points, List<String> economicalLock) implements Work {}
 
   /**
    * @param normal "in" or "out"
@@ -37,7 +37,7 @@ record LeverPart(String id, String label, Work work, Place at) {
     if (work instanceof lockwright.railway.frame.Work.OfSignal w) {
       return new Signal(w.signal());
     } else if (work instanceof lockwright.railway.frame.Work.OfPoints w) {
-      return new Points(w.points());
+      return new Points(w.points(), w.economical());
     } else if (work instanceof lockwright.railway.frame.Work.OfBolt w) {
       return new Bolt(w.points(), w.normallyIn() ? "in" : "out");
     } else if (work instanceof lockwright.railway.frame.Work.OfRelease w) {

@@ -21,7 +21,11 @@ final class LeverItems {
       return "signal " + signal.signal();
     }
     if (work instanceof Work.OfPoints points) {
-      return "points " + Words.list(points.points());
+      String lock =
+          points.economical().isEmpty()
+              ? ""
+              : ", with economical lock of " + Words.list(points.economical());
+      return "points " + Words.list(points.points()) + lock;
     }
     if (work instanceof Work.OfBolt bolt) {
       return "bolt of points "

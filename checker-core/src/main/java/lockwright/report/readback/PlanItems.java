@@ -101,7 +101,15 @@ final class PlanItems {
         + (box.layout().track(points.toe()).passenger() ? "; on a passenger line" : "")
         + "; worked by "
         + worker(box, points.id())
-        + box.frame().ofBolt(points.id()).map(l -> ", bolt by lever " + l.id()).orElse(", no bolt");
+        + bolt(box, points.id());
+  }
+
+  private static String bolt(Box box, String points) {
+    return box.frame()
+        .ofBolt(points)
+        .map(l -> ", bolt by lever " + l.id())
+        .or(() -> box.frame().ofEconomicalLock(points).map(l -> ", economical lock"))
+        .orElse(", no bolt");
   }
 
   private static String worker(Box box, String points) {

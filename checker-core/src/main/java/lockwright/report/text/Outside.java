@@ -36,6 +36,10 @@ final class Outside {
       moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
     } else if (work instanceof Work.OfPoints points) {
       moved.add(points(points.points(), to));
+      if (!points.economical().isEmpty()) {
+        String locks = "economical lock of " + String.join(", ", points.economical());
+        moved.add(locks + one(to, " in", " out", " in"));
+      }
     } else if (work instanceof Work.OfBolt bolt) {
       String bolts = "bolt of " + String.join(", ", bolt.points());
       String atNormal = bolt.normallyIn() ? " in" : " out";
