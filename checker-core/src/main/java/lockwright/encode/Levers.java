@@ -24,22 +24,26 @@ final class Levers {
   private final Vocabulary words;
   private final Strokes strokes;
   private final Locks locks;
+  private final Turns turns;
 
   Levers(Box box, Vocabulary words, Strokes strokes) {
     this.box = box;
     this.words = words;
     this.strokes = strokes;
     locks = new Locks(box.locking(), strokes == Strokes.WHOLE);
+    turns = new Turns(box.locking(), words);
   }
 
   void declare() {
     box.frame().levers().forEach(l -> words.add(Quantity.lever(l.id())));
     pointsInOrderOfPlan().forEach(p -> words.add(Quantity.points(p)));
+    turns.declare();
   }
 
   Term beginning() {
     List<Term> all = new ArrayList<>();
     box.frame().levers().forEach(l -> all.add(words.is(Quantity.lever(l.id()), Position.N)));
+    all.add(turns.beginning());
     box.layout()
         .pointsOfGroundFrames()
         .forEach(
@@ -83,7 +87,9 @@ final class Levers {
     needs.add(locks.allow(lever.id(), stroke, words));
     List<Effect> does = new ArrayList<>();
     does.add(words.set(quantity, stroke.to().name()));
+    does.addAll(turns.does(lever.id(), stroke));
     if (stroke.from() == Position.N) {
+      needs.addAll(turns.needs(lever.id()));
       leavesNormal(lever, needs, does);
     }
     if (stroke.from() == Position.R

@@ -27,6 +27,9 @@ final class Locks {
    */
   Locks(List<Entry> entries, boolean allHold) {
     for (Entry entry : entries) {
+      if (entry.kind().ofMovement()) {
+        continue;
+      }
       forbid(entry);
       if (entry.holds() || (allHold && !entry.when().isEmpty())) {
         held(entry).forEach(b -> forbidden.add(Map.of(entry.lever(), NOT_N, b, AT_M)));
@@ -53,6 +56,8 @@ final class Locks {
         together.put(entry.lever(), NOT_R);
         together.put(entry.others().get(0), AT_M);
       }
+      case STARTS_ONLY_WITH_NORMAL, NOT_AGAIN_BEFORE ->
+          throw new IllegalArgumentException("no combination: " + entry.words());
     }
     for (Entry.Condition condition : entry.when()) {
       Set<Position> met = condition.position() == Position.N ? NOT_R : NOT_N;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Quantity;
@@ -94,6 +95,12 @@ final class Vocabulary {
   /** Exchanges the two values of a quantity. */
   Effect flip(Quantity quantity) {
     return effect(quantity, before -> 1 - before);
+  }
+
+  /** Changes a value into another, value by value. */
+  Effect turn(Quantity quantity, UnaryOperator<String> next) {
+    List<String> values = quantity.values();
+    return effect(quantity, before -> value(quantity, next.apply(values.get(before))));
   }
 
   private Effect effect(Quantity quantity, IntUnaryOperator next) {

@@ -43,6 +43,7 @@ final class LockingBuilder {
           "the locking table has no entry",
           "write its entries; of a frame without locking nothing is ever proved");
     }
+    builder.refuseIdle();
     builder.refuseImmovable();
     return builder.entries;
   }
@@ -55,6 +56,7 @@ final class LockingBuilder {
       lock.others().forEach(this::movable);
       lock.others().forEach(other -> refuseItself(row.lever(), other));
       refuseOwnCondition(row, lock);
+      refuseHoldingRule(row, lock);
       add(entry(row, lock));
     }
   }
@@ -121,18 +123,31 @@ final class LockingBuilder {
     }
   }
 
+  private void refuseHoldingRule(LockingFile.Row row, LockingFile.Lock lock) {
+    if (row.holds() && kind(lock).ofMovement()) {
+      problems.add(
+          Message.RULE_HOLDS,
+          lock.others().get(0).at(),
+          "'" + lock.column() + "' stands in a row with 'holds: yes', but it is no locking piece",
+          "write it in a row of its own, for the same lever, without 'holds'");
+    }
+  }
+
+  private static Entry.Kind kind(LockingFile.Lock lock) {
+    return Stream.of(Entry.Kind.values())
+        .filter(k -> k.words().equals(lock.column()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static Entry entry(LockingFile.Row row, LockingFile.Lock lock) {
-    Entry.Kind kind =
-        Stream.of(Entry.Kind.values())
-            .filter(k -> k.words().equals(lock.column()))
-            .findFirst()
-            .orElseThrow();
+    Entry.Kind kind = kind(lock);
     return new Entry(
         kind,
         row.lever().text(),
         lock.others().stream().map(Written::text).toList(),
         row.when().stream().map(c -> new Entry.Condition(c.lever().text(), position(c))).toList(),
-        row.holds() && !row.when().isEmpty(),
+        row.holds() && !row.when().isEmpty() && !kind.ofMovement(),
         row.note(),
         lock.others().get(0).at());
   }
@@ -162,6 +177,34 @@ final class LockingBuilder {
     entries.add(entry);
   }
 
+  /** An entry that acts only where another does that asks for less. */
+  private void refuseIdle() {
+    for (Entry idle : entries) {
+      entries.stream()
+          .filter(e -> e.kind() == idle.kind() && e.lever().equals(idle.lever()))
+          .filter(e -> idle.others().containsAll(e.others()) && idle.when().containsAll(e.when()))
+          .filter(e -> !idle.holds() && size(e) < size(idle))
+          .findFirst()
+          .ifPresent(
+              e ->
+                  problems.add(
+                      Message.NEVER_ACTS,
+                      idle.at(),
+                      "'"
+                          + idle.words()
+                          + "' can never act: '"
+                          + e.words()
+                          + "', in line "
+                          + e.at().line()
+                          + ", locks whenever it would",
+                      "take one of the two away, or correct the conditions"));
+    }
+  }
+
+  private static int size(Entry entry) {
+    return entry.others().size() + entry.when().size();
+  }
+
   /** Released by b means b reversed; locks b, from either side, means b normal. */
   private void refuseImmovable() {
     Set<List<String>> locked = new HashSet<>();
@@ -169,6 +212,8 @@ final class LockingBuilder {
       if (entry.kind() == Entry.Kind.LOCKS && entry.when().isEmpty()) {
         locked.add(List.of(entry.lever(), entry.others().get(0)));
         locked.add(List.of(entry.others().get(0), entry.lever()));
+      } else if (entry.kind() == Entry.Kind.STARTS_ONLY_WITH_NORMAL && entry.when().isEmpty()) {
+        locked.add(List.of(entry.lever(), entry.others().get(0)));
       }
     }
     for (Entry entry : entries) {

@@ -27,7 +27,6 @@ public final class Cautions {
           "double-line block",
           "gates and crossings of roads",
           "collars",
-          "order and rotation locking",
           "loss of power",
           "that a shunting arm into a single-line section is earned",
           "several boxes in one spec");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads the cells of a locking table; the same in both of its files. */
 final class LockingCells {
@@ -15,10 +16,16 @@ final class LockingCells {
 
   /** The columns that hold locks. */
   static final List<String> LOCKS =
-      List.of(RELEASED_BY, "locks", "locks both ways", "while normal locks both ways");
+      List.of(
+          RELEASED_BY,
+          "locks",
+          "locks both ways",
+          "while normal locks both ways",
+          "starts only with normal",
+          "not again before");
 
   static final List<String> COLUMNS =
-      List.of(LEVER, LOCKS.get(0), LOCKS.get(1), LOCKS.get(2), LOCKS.get(3), WHEN, HOLDS, NOTE);
+      Stream.of(List.of(LEVER), LOCKS, List.of(WHEN, HOLDS, NOTE)).flatMap(List::stream).toList();
 
   private static final Pattern COMMA = Pattern.compile(",");
   private static final Pattern OR = Pattern.compile("\\s+or\\s+");

@@ -35,6 +35,7 @@ final class Beginnings implements Iterable<State> {
         leaveOpen(Quantity.points(points));
       }
     }
+    Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
   }
 

@@ -51,8 +51,10 @@ final class FrameMovements {
       needs.add(Need.entry(keeps(entry, quantity, stroke), entry));
     }
     if (stroke.from() == Position.N) {
+      rules(lever, needs);
       leavesNormal(lever, needs, effects);
     }
+    turns(lever, stroke, effects);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
     }
@@ -68,6 +70,47 @@ final class FrameMovements {
             .map(p -> forbidden.before(List.of(quantities.set(lever, p.name()))))
             .map(Condition::not)
             .toList());
+  }
+
+  /** 3.4: what a lever needs to start. */
+  private void rules(Lever lever, List<Need> needs) {
+    for (Entry entry : locking.rulesUnder(lever.id())) {
+      String other = entry.others().get(0);
+      Condition met =
+          entry.kind() == Entry.Kind.STARTS_ONLY_WITH_NORMAL
+              ? apparatus.lever(other, "N")
+              : quantities.is(Quantity.turn(lever.id(), other), "come");
+      needs.add(Need.entry(Condition.any(met, Condition.not(locking.conditions(entry))), entry));
+    }
+  }
+
+  /** 3.4: a turn is awaited from the start of one lever, and comes with the strokes of another. */
+  private void turns(Lever lever, Strokes.Stroke stroke, List<Effect> effects) {
+    if (stroke.from() == Position.N) {
+      locking.rulesUnder(lever.id()).stream()
+          .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
+          .map(e -> Quantity.turn(lever.id(), e.others().get(0)))
+          .distinct()
+          .forEach(turn -> effects.add(quantities.set(turn, "pull awaited")));
+    }
+    for (String waiting : locking.awaiting(lever.id())) {
+      Quantity turn = Quantity.turn(waiting, lever.id());
+      List<String> values = turn.values();
+      int pull = values.indexOf("pull awaited");
+      int back = values.indexOf("return awaited");
+      int come = values.indexOf("come");
+      boolean seenReversed = stroke.from() == Position.R || stroke.to() == Position.R;
+      boolean seenNormal = stroke.to() == Position.N;
+      if (seenReversed || seenNormal) {
+        effects.add(
+            quantities.map(
+                turn,
+                v -> {
+                  int then = v == pull && seenReversed ? back : v;
+                  return then == back && seenNormal ? come : then;
+                }));
+      }
+    }
   }
 
   /** 3.3, token locks; 4.3, the going off of a section signal. */

@@ -22,9 +22,28 @@ final class Locking {
     this.allPiecesHold = allPiecesHold;
   }
 
-  /** The entries that name a lever, as any of their levers, in the order of the table. */
+  /** The entries of 3.1 that name a lever, as any of their levers, in the order of the table. */
   List<Entry> naming(String lever) {
-    return box.locking().stream().filter(e -> leversOf(e).contains(lever)).toList();
+    return box.locking().stream()
+        .filter(e -> !e.kind().ofMovement())
+        .filter(e -> leversOf(e).contains(lever))
+        .toList();
+  }
+
+  /** The rules of movement, 3.4, that stand under a lever. */
+  List<Entry> rulesUnder(String lever) {
+    return box.locking().stream()
+        .filter(e -> e.kind().ofMovement() && e.lever().equals(lever))
+        .toList();
+  }
+
+  /** The levers that may start again only when this one has had its turn. */
+  List<String> awaiting(String lever) {
+    return box.locking().stream()
+        .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE && e.others().contains(lever))
+        .map(Entry::lever)
+        .distinct()
+        .toList();
   }
 
   static Set<String> leversOf(Entry entry) {
@@ -37,22 +56,27 @@ final class Locking {
   /** The combinations that one entry forbids. */
   Condition forbidden(Entry entry) {
     List<Condition> combinations = new ArrayList<>();
-    List<Condition> combination = new ArrayList<>(List.of(row(entry)));
-    for (Entry.Condition when : entry.when()) {
-      combination.add(
-          switch (when.position()) {
-            case N -> apparatus.lever(when.lever(), "N", "M");
-            case R -> apparatus.lever(when.lever(), "M", "R");
-            case M -> throw new IllegalArgumentException("a condition is on N or R");
-          });
-    }
-    combinations.add(Condition.all(combination));
+    combinations.add(Condition.all(row(entry), conditions(entry)));
     if (entry.holds() || (allPiecesHold && !entry.when().isEmpty())) {
       Condition notNormal = apparatus.lever(entry.lever(), "M", "R");
       entry.others().forEach(b -> combinations.add(partWay(notNormal, b)));
       entry.when().forEach(c -> combinations.add(partWay(notNormal, c.lever())));
     }
     return Condition.any(combinations);
+  }
+
+  /** The conditions of an entry hold, or may: a lever part-way satisfies either. */
+  Condition conditions(Entry entry) {
+    List<Condition> all = new ArrayList<>();
+    for (Entry.Condition when : entry.when()) {
+      all.add(
+          switch (when.position()) {
+            case N -> apparatus.lever(when.lever(), "N", "M");
+            case R -> apparatus.lever(when.lever(), "M", "R");
+            case M -> throw new IllegalArgumentException("a condition is on N or R");
+          });
+    }
+    return Condition.all(all);
   }
 
   /** The row of the table in 3.1, without conditions. */
@@ -70,6 +94,7 @@ final class Locking {
       case LOCKS_BOTH_WAYS -> partWay(apparatus.lever(a, "M", "R"), entry.others().get(0));
       case WHILE_NORMAL_LOCKS_BOTH_WAYS ->
           partWay(apparatus.lever(a, "N", "M"), entry.others().get(0));
+      case STARTS_ONLY_WITH_NORMAL, NOT_AGAIN_BEFORE -> Condition.FALSE;
     };
   }
 

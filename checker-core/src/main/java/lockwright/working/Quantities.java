@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import lockwright.railway.Box;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Route;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Quantity;
 
@@ -23,7 +24,17 @@ final class Quantities {
   Quantities(Box box) {
     box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
     groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
+    turns(box).forEach(this::add);
     box.sections().forEach(s -> addSection(box, s));
+  }
+
+  /** One for each pair of levers of which one waits for the other, in the order of the table. */
+  static List<Quantity> turns(Box box) {
+    return box.locking().stream()
+        .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
+        .map(e -> Quantity.turn(e.lever(), e.others().get(0)))
+        .distinct()
+        .toList();
   }
 
   /** The points that ground frames work, in the order of the plan. */

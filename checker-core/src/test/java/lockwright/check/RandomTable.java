@@ -150,7 +150,7 @@ final class RandomTable {
   private Entry anything() {
     List<String> levers = new ArrayList<>(box.frame().levers().stream().map(Lever::id).toList());
     Collections.shuffle(levers, random);
-    Kind kind = Kind.values()[random.nextInt(4)];
+    Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
     int others = kind == Kind.RELEASED_BY && levers.size() > 3 && random.nextInt(3) == 0 ? 2 : 1;
     Entry entry = RandomBox.entry(kind, levers.get(0), levers.subList(1, 1 + others));
     List<Condition> conditions = new ArrayList<>();
@@ -161,6 +161,7 @@ final class RandomTable {
           new Condition(
               levers.get(1 + others + i), random.nextBoolean() ? Position.N : Position.R));
     }
-    return RandomBox.when(entry, conditions, !conditions.isEmpty() && random.nextInt(2) == 0);
+    boolean holds = !conditions.isEmpty() && random.nextInt(2) == 0 && !kind.ofMovement();
+    return RandomBox.when(entry, conditions, holds);
   }
 }

@@ -56,6 +56,8 @@ class EveryFormTest {
             "6A released by 7 when 2 N and 3 N",
             "6A released by 7 when 4 R",
             "8 locks both ways 7",
+            "3 starts only with normal 9 when 7 R",
+            "3 not again before 4 when 7 R",
             "9 while normal locks both ways 6");
     assertThat(box.locking().get(8).at()).hasToString("locking.yaml:3:51");
     assertThat(box.locking().get(8).note()).isEqualTo("in, not out");

@@ -37,7 +37,8 @@ public final class HandBox {
   private static final Span HERE = new Span("by hand", 1, 1);
   private static final Pattern ENTRY =
       Pattern.compile(
-          "(\\w+) (released by|locks both ways|locks|while normal locks both ways) (.+?)"
+          "(\\w+) (released by|locks both ways|locks|while normal locks both ways"
+              + "|starts only with normal|not again before) (.+?)"
               + "(?: when (.+?))?( \\(holds\\))?");
 
   private final List<Points> points = new ArrayList<>();

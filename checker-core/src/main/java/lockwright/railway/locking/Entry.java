@@ -27,8 +27,8 @@ public record Entry(
     if (others.isEmpty() || (others.size() > 1 && kind != Kind.RELEASED_BY)) {
       throw new IllegalArgumentException("an entry names one lever: " + others);
     }
-    if (holds && when.isEmpty()) {
-      throw new IllegalArgumentException("only an entry with conditions holds");
+    if (holds && (when.isEmpty() || kind.ofMovement())) {
+      throw new IllegalArgumentException("only a piece with conditions holds");
     }
   }
 
@@ -37,7 +37,13 @@ public record Entry(
     RELEASED_BY("released by"),
     LOCKS("locks"),
     LOCKS_BOTH_WAYS("locks both ways"),
-    WHILE_NORMAL_LOCKS_BOTH_WAYS("while normal locks both ways");
+    WHILE_NORMAL_LOCKS_BOTH_WAYS("while normal locks both ways"),
+
+    /** A rule of movement (3.4): it starts only while the other is normal. */
+    STARTS_ONLY_WITH_NORMAL("starts only with normal"),
+
+    /** A rule of movement (3.4): it starts again only after the other has been pulled. */
+    NOT_AGAIN_BEFORE("not again before");
 
     private final String words;
 
@@ -47,6 +53,11 @@ public record Entry(
 
     public String words() {
       return words;
+    }
+
+    /** Whether it is a rule of how levers move, and forbids no combination of positions. */
+    public boolean ofMovement() {
+      return this == STARTS_ONLY_WITH_NORMAL || this == NOT_AGAIN_BEFORE;
     }
   }
 

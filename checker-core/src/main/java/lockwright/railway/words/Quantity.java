@@ -25,6 +25,12 @@ public record Quantity(String key, List<String> values) {
     return new Quantity("points " + points, POSITIONS);
   }
 
+  /** For a lever that may not start again before another: what of that is still to come. */
+  public static Quantity turn(String lever, String before) {
+    return new Quantity(
+        "turn of " + lever + " after " + before, List.of("come", "pull awaited", "return awaited"));
+  }
+
   public static Quantity phase(String section) {
     return new Quantity("section " + section + ": phase", List.of("in", "out"));
   }
