@@ -31,7 +31,7 @@ final class LockingCells {
   private static final Pattern OR = Pattern.compile("\\s+or\\s+");
   private static final Pattern AND = Pattern.compile("\\s+and\\s+");
   private static final Pattern SPACE = Pattern.compile("\\s+");
-  private static final int LONGEST = 1_000;
+  static final int LONGEST = 1_000;
 
   private final Problems problems;
 

@@ -20,6 +20,13 @@ final class LockingReader {
     this.cells = new LockingCells(problems);
   }
 
+  /** The table in either form, by the name of its file. */
+  static Optional<LockingFile> read(String file, String text, Problems problems) {
+    return file.equals(SpecFolder.LOCKING_CSV)
+        ? readCsv(file, text, problems)
+        : YamlReader.read(file, text, problems).flatMap(root -> readYaml(root, problems));
+  }
+
   static Optional<LockingFile> readYaml(Node root, Problems problems) {
     LockingReader reader = new LockingReader(problems);
     return reader

@@ -27,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
   private static final Path SPECS = Path.of("..", "specs");
   private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final Path STARTER =
+      Path.of("..", "maven-plugin/src/main/resources/lockwright/maven/new-box/box");
 
   @ParameterizedTest
   @ValueSource(strings = {"plan", "frame", "locking", "sections"})
@@ -54,7 +56,7 @@ class SchemaTest {
         }
       }
     }
-    assertThat(files).isGreaterThanOrEqualTo(6);
+    assertThat(files).isGreaterThanOrEqualTo(8);
   }
 
   @ParameterizedTest
@@ -101,7 +103,7 @@ class SchemaTest {
     assertThat(problems.sorted()).isNotEmpty();
   }
 
-  /** The specs of the tests, and each under the examples that the builder takes. */
+  /** The starter, the specs of the tests, and each of the examples that the builder takes. */
   private static List<Path> goodSpecs() throws IOException {
     try (Stream<Path> paths = Files.walk(EXAMPLES)) {
       List<Path> examples =
@@ -112,7 +114,8 @@ class SchemaTest {
               .filter(p -> BoxBuilder.read(p).problems().isEmpty())
               .sorted()
               .toList();
-      return Stream.concat(SpecsOnDisk.children(SpecsOnDisk.BOXES).stream(), examples.stream())
+      return Stream.of(List.of(STARTER), SpecsOnDisk.children(SpecsOnDisk.BOXES), examples)
+          .flatMap(List::stream)
           .toList();
     }
   }

@@ -166,14 +166,7 @@ public class CheckMojo extends AbstractMojo {
     line.accept("NOT PROVED: the build goes on, for lockwright.warnOnly is set");
   }
 
-  /**
-   * The folder of the spec as the user would write it, from the project's base folder if it is in
-   * it.
-   */
   private String folder() {
-    Path base = basedir.toPath().toAbsolutePath().normalize();
-    Path path = box.toPath().toAbsolutePath().normalize();
-    Path shown = path.startsWith(base) ? base.relativize(path) : path;
-    return shown.toString().replace(File.separatorChar, '/') + "/";
+    return Place.shown(box, basedir);
   }
 }

@@ -44,6 +44,22 @@ class UserBuilds {
     assertThat(place.resolve("target/lockwright/result.json")).isNotEmptyFile();
   }
 
+  /** From nothing to a proved box, by the commands of the README. */
+  @Test
+  void a_new_box_in_an_empty_folder_is_green_with_its_table_in_either_form() throws Exception {
+    String version = "0.1.0-SNAPSHOT";
+    Build written = maven("lockwright:lockwright-maven-plugin:" + version + ":new-box");
+    assertThat(written.log()).contains("[INFO] written: pom.xml");
+    assertThat(written.exitCode()).isZero();
+    assertThat(Files.readString(place.resolve("pom.xml")))
+        .contains("<version>" + version + "</version>");
+    assertThat(verify().log()).containsPattern("Fennimere: [1-9][0-9]* requirements of safety");
+    Build converted = maven("lockwright:convert-table");
+    assertThat(converted.log()).contains("[INFO] box/locking.csv is now locking.yaml");
+    assertThat(converted.exitCode()).isZero();
+    assertThat(verify().exitCode()).isZero();
+  }
+
   @Test
   void two_modules_are_checked_at_once_each_with_its_own_verdict() throws Exception {
     copy(EXAMPLES.resolve("proved/quillby"), place.resolve("one"));
@@ -90,14 +106,19 @@ class UserBuilds {
   }
 
   private Build verify(String... options) throws IOException, InterruptedException {
+    List<String> arguments = new ArrayList<>(List.of(options));
+    arguments.add("verify");
+    return maven(arguments.toArray(String[]::new));
+  }
+
+  private Build maven(String... arguments) throws IOException, InterruptedException {
     boolean windows = File.separatorChar == '\\';
     List<String> command = new ArrayList<>();
     command.add(
         Path.of(System.getProperty("maven.home"), "bin", windows ? "mvn.cmd" : "mvn").toString());
     command.addAll(List.of("-B", "-ntp", "-gs", settings().toString()));
     command.add("-Dmaven.repo.local=" + REPOSITORY);
-    command.addAll(List.of(options));
-    command.add("verify");
+    command.addAll(List.of(arguments));
     Path log = temporary.resolve("log.txt");
     ProcessBuilder builder =
         new ProcessBuilder(command)
