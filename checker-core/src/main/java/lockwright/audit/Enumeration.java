@@ -15,7 +15,7 @@ import lockwright.working.State;
  * of those others that a movement or a target speaks of. Other quantities make no difference.
  */
 final class Enumeration implements Checker {
-  /** More work than this (combinations times conditions tried) is left to the second solver. */
+  /** Where there are more combinations than this, or more to try, it is for the second solver. */
   private static final long MOST_WORK = 1L << 22;
 
   private static final int MOST_BEGINNINGS = 1 << 18;
@@ -34,7 +34,7 @@ final class Enumeration implements Checker {
     this.combinations = new Combinations(quantities, own);
   }
 
-  /** Whether {@link #begins} and {@link #keeps} take less than about a quarter of a second. */
+  /** Whether {@link #begins} and {@link #keeps} are little work. */
   boolean affordable() {
     if (combinations.count() > MOST_WORK || !fewBeginnings()) {
       return false;
@@ -58,7 +58,7 @@ final class Enumeration implements Checker {
     return true;
   }
 
-  /** Whether {@link #excludes} takes less than about a quarter of a second. */
+  /** Whether {@link #excludes} is little work. */
   boolean affordable(Condition target) {
     return combinations.count() <= MOST_WORK
         && Combinations.times(inside().cardinality(), others(target).count()) <= MOST_WORK;

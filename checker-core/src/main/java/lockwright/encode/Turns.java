@@ -1,8 +1,7 @@
 package lockwright.encode;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import lockwright.railway.frame.Position;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.locking.Entry.Kind;
@@ -16,38 +15,45 @@ record Turns(List<Entry> entries, Vocabulary words) {
     entries = entries.stream().filter(e -> e.kind().ofMovement()).toList();
   }
 
+  /** Two levers of which one waits, once it has been pulled, for the other. */
+  private record Pair(String waiting, String other) {
+    static Pair of(Entry entry) {
+      return new Pair(entry.lever(), entry.others().get(0));
+    }
+
+    Quantity turn() {
+      return Quantity.turn(waiting, other);
+    }
+  }
+
+  private List<Pair> pairs() {
+    return entries.stream()
+        .filter(e -> e.kind() == Kind.NOT_AGAIN_BEFORE)
+        .map(Pair::of)
+        .distinct()
+        .toList();
+  }
+
   void declare() {
-    turns().forEach(words::add);
+    pairs().forEach(p -> words.add(p.turn()));
   }
 
   Term beginning() {
-    return Term.and(turns().map(t -> words.is(t, "come")).toList());
-  }
-
-  private Stream<Quantity> turns() {
-    return entries.stream()
-        .filter(e -> e.kind() == Kind.NOT_AGAIN_BEFORE)
-        .map(Turns::turn)
-        .distinct();
-  }
-
-  private static Quantity turn(Entry entry) {
-    return Quantity.turn(entry.lever(), entry.others().get(0));
+    return Term.and(pairs().stream().map(p -> words.is(p.turn(), "come")).toList());
   }
 
   /** What a lever needs to leave N. */
   List<Term> needs(String lever) {
     return entries.stream()
         .filter(e -> e.lever().equals(lever))
-        .map(
-            e -> {
-              Term unmet =
-                  e.kind() == Kind.NOT_AGAIN_BEFORE
-                      ? Term.not(words.is(turn(e), "come"))
-                      : words.isNot(Quantity.lever(e.others().get(0)), Position.N);
-              return Term.not(Term.and(unmet, conditions(e)));
-            })
+        .map(e -> Term.not(Term.and(unmet(e), conditions(e))))
         .toList();
+  }
+
+  private Term unmet(Entry entry) {
+    return entry.kind() == Kind.NOT_AGAIN_BEFORE
+        ? Term.not(words.is(Pair.of(entry).turn(), "come"))
+        : words.isNot(Quantity.lever(entry.others().get(0)), Position.N);
   }
 
   private Term conditions(Entry entry) {
@@ -61,33 +67,22 @@ record Turns(List<Entry> entries, Vocabulary words) {
             .toList());
   }
 
-  /** What a stroke of a lever does: it begins the wait for others, and ends that for itself. */
+  /** What a stroke of a lever does: it begins the wait for others, and ends that of others. */
   List<Effect> does(String lever, Strokes.Stroke stroke) {
-    return turns()
-        .flatMap(
-            turn -> {
-              UnaryOperator<String> next = UnaryOperator.identity();
-              if (isOf(turn, lever, true) && stroke.from() == Position.N) {
-                next = value -> "pull awaited";
-              } else if (isOf(turn, lever, false)) {
-                next = value -> after(value, stroke);
-              }
-              Effect effect = words.turn(turn, next);
-              return effect.next().equals(List.of(0, 1, 2)) ? Stream.empty() : Stream.of(effect);
-            })
-        .toList();
-  }
-
-  private boolean isOf(Quantity turn, String lever, boolean waits) {
-    return entries.stream()
-        .filter(e -> e.kind() == Kind.NOT_AGAIN_BEFORE && turn(e).equals(turn))
-        .anyMatch(e -> lever.equals(waits ? e.lever() : e.others().get(0)));
-  }
-
-  /** The lever waited for is at R before or after the stroke; then it comes to N. */
-  private static String after(String value, Strokes.Stroke stroke) {
-    boolean reversed = stroke.from() == Position.R || stroke.to() == Position.R;
-    String pulled = value.equals("pull awaited") && reversed ? "return awaited" : value;
-    return pulled.equals("return awaited") && stroke.to() == Position.N ? "come" : pulled;
+    boolean starts = stroke.from() == Position.N;
+    boolean atR =
+        stroke.to() == Position.R || (stroke.from() == Position.R && stroke.to() == Position.M);
+    boolean atN = stroke.to() == Position.N;
+    List<Effect> does = new ArrayList<>();
+    for (Pair pair : pairs()) {
+      if (pair.waiting().equals(lever) && starts) {
+        does.add(words.set(pair.turn(), "pull awaited"));
+      } else if (pair.other().equals(lever) && atR) {
+        does.add(words.replace(pair.turn(), "pull awaited", "return awaited"));
+      } else if (pair.other().equals(lever) && atN) {
+        does.add(words.replace(pair.turn(), "return awaited", "come"));
+      }
+    }
+    return does;
   }
 }

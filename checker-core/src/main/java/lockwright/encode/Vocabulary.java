@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Quantity;
@@ -97,10 +96,11 @@ final class Vocabulary {
     return effect(quantity, before -> 1 - before);
   }
 
-  /** Changes a value into another, value by value. */
-  Effect turn(Quantity quantity, UnaryOperator<String> next) {
-    List<String> values = quantity.values();
-    return effect(quantity, before -> value(quantity, next.apply(values.get(before))));
+  /** Changes one value into another; any other stays. */
+  Effect replace(Quantity quantity, String one, String other) {
+    int from = value(quantity, one);
+    int to = value(quantity, other);
+    return effect(quantity, before -> before == from ? to : before);
   }
 
   private Effect effect(Quantity quantity, IntUnaryOperator next) {

@@ -22,7 +22,6 @@ import lockwright.spec.Written;
 final class LockingBuilder {
   private final Map<String, FrameFile.Lever> levers = new HashMap<>();
   private final List<Entry> entries = new ArrayList<>();
-  private final Map<String, Span> printed = new HashMap<>();
   private final boolean frameIsWhole;
   private final Problems problems;
 
@@ -36,13 +35,17 @@ final class LockingBuilder {
   static List<Entry> build(LockingFile table, FrameFile frame, SpecFolder spec, Problems problems) {
     LockingBuilder builder = new LockingBuilder(frame, spec, problems);
     table.rows().forEach(builder::row);
-    if (table.rows().isEmpty() && spec.isWhole(table.at().file())) {
+    if (!spec.isWhole(table.at().file())) {
+      return builder.entries;
+    }
+    if (table.rows().isEmpty()) {
       problems.add(
           Message.NO_ENTRY,
           table.at(),
           "the locking table has no entry",
           "write its entries; of a frame without locking nothing is ever proved");
     }
+    builder.refuseTwice();
     builder.refuseIdle();
     builder.refuseImmovable();
     return builder.entries;
@@ -57,7 +60,7 @@ final class LockingBuilder {
       lock.others().forEach(other -> refuseItself(row.lever(), other));
       refuseOwnCondition(row, lock);
       refuseHoldingRule(row, lock);
-      add(entry(row, lock));
+      entries.add(entry(row, lock));
     }
   }
 
@@ -156,25 +159,27 @@ final class LockingBuilder {
     return condition.position() == 'N' ? Position.N : Position.R;
   }
 
-  private void add(Entry entry) {
-    Set<String> others = new TreeSet<>(entry.others());
-    Set<String> when = new TreeSet<>();
-    entry.when().forEach(condition -> when.add(condition.toString()));
-    String key = entry.kind() + " " + entry.lever() + " " + others + " " + when;
-    Span earlier = printed.putIfAbsent(key, entry.at());
-    if (earlier != null || others.size() < entry.others().size()) {
-      problems.add(
-          Message.ENTRY_TWICE,
-          entry.at(),
-          "'"
-              + entry.words()
-              + "' "
-              + (earlier == null
-                  ? "names a lever twice"
-                  : "is written twice, first in line " + earlier.line()),
-          "take one away, or write the lever that was meant");
+  private void refuseTwice() {
+    Map<String, Span> printed = new HashMap<>();
+    for (Entry entry : entries) {
+      Set<String> others = new TreeSet<>(entry.others());
+      Set<String> when = new TreeSet<>();
+      entry.when().forEach(condition -> when.add(condition.toString()));
+      String key = entry.kind() + " " + entry.lever() + " " + others + " " + when;
+      Span earlier = printed.putIfAbsent(key, entry.at());
+      if (earlier != null || others.size() < entry.others().size()) {
+        problems.add(
+            Message.ENTRY_TWICE,
+            entry.at(),
+            "'"
+                + entry.words()
+                + "' "
+                + (earlier == null
+                    ? "names a lever twice"
+                    : "is written twice, first in line " + earlier.line()),
+            "take one away, or write the lever that was meant");
+      }
     }
-    entries.add(entry);
   }
 
   /** An entry that acts only where another does that asks for less. */

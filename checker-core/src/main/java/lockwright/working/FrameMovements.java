@@ -95,20 +95,18 @@ final class FrameMovements {
     }
     for (String waiting : locking.awaiting(lever.id())) {
       Quantity turn = Quantity.turn(waiting, lever.id());
-      List<String> values = turn.values();
-      int pull = values.indexOf("pull awaited");
-      int back = values.indexOf("return awaited");
-      int come = values.indexOf("come");
-      boolean seenReversed = stroke.from() == Position.R || stroke.to() == Position.R;
-      boolean seenNormal = stroke.to() == Position.N;
-      if (seenReversed || seenNormal) {
-        effects.add(
-            quantities.map(
-                turn,
-                v -> {
-                  int then = v == pull && seenReversed ? back : v;
-                  return then == back && seenNormal ? come : then;
-                }));
+      int pull = turn.values().indexOf("pull awaited");
+      int back = turn.values().indexOf("return awaited");
+      int come = turn.values().indexOf("come");
+      switch (stroke.to()) {
+        case R -> effects.add(quantities.map(turn, v -> v == pull ? back : v));
+        case N -> effects.add(quantities.map(turn, v -> v == back ? come : v));
+        case M -> {
+          if (stroke.from() == Position.R) {
+            // It stood at R as the other left N.
+            effects.add(quantities.map(turn, v -> v == pull ? back : v));
+          }
+        }
       }
     }
   }

@@ -30,6 +30,17 @@ class AllProblemsTest {
             "SECT-108 sections.yaml:7:18");
   }
 
+  /** What cannot be read is not compared with what can. */
+  @Test
+  void a_condition_not_understood_makes_no_entry_the_same_as_another(@TempDir Path folder)
+      throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.write(
+        folder, "locking.csv", "lever;locks;when\n1;4;\n1;4;2 N or\n1;4;2 N OR 3 R\n");
+    assertThat(SpecsOnDisk.places(BoxBuilder.read(folder).problems()))
+        .containsExactly("LOCK-101 locking.csv:3:5", "LOCK-101 locking.csv:4:5");
+  }
+
   @Test
   void a_message_has_four_lines_and_names_its_page() {
     Problem problem =

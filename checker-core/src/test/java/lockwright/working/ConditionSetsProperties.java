@@ -79,7 +79,7 @@ class ConditionSetsProperties {
 
   /** A line with a signal at each joint. */
   private static Path spec(String when) throws IOException {
-    Path folder = Files.createTempDirectory(Path.of("target"), "conditions");
+    Path folder = Files.createDirectories(Path.of("target", "conditions"));
     String tracks =
         IntStream.rangeClosed(0, LEVERS).mapToObj(i -> "t" + i).collect(Collectors.joining(", "));
     StringBuilder plan =

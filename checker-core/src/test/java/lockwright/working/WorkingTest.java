@@ -168,63 +168,6 @@ class WorkingTest {
     }
   }
 
-  /** Order, 3.4: common practice, no source. */
-  @Test
-  void a_lever_that_starts_only_with_another_normal_is_free_of_it_afterwards() {
-    Working working = twoSignals("a starts only with normal b");
-    Frames frame = Frames.pulled(working, "b");
-    assertThat(frame.free("a")).isFalse();
-    State bothOff = Frames.pulled(working, "a", "b").state();
-    assertThat(bothOff.values()).containsEntry("lever a", "R").containsEntry("lever b", "R");
-  }
-
-  @Test
-  void order_under_conditions_is_asked_for_only_while_they_hold() {
-    Working working = twoSignals("a starts only with normal b when c R");
-    assertThat(Frames.pulled(working, "b").free("a")).isTrue();
-    assertThat(Frames.pulled(working, "b", "c").free("a")).isFalse();
-  }
-
-  /** Rotation, 3.4: common practice, no source. */
-  @ParameterizedTest
-  @CsvSource({
-    "'',                              true",
-    "a N>M/a M>N,                     false",
-    "a N>M/a M>R/a R>M/a M>N,         false",
-    "a N>M/a M>N/b N>M/b M>N,         false",
-    "a N>M/a M>N/b N>M/b M>R,         false",
-    "a N>M/a M>N/b N>M/b M>R/b R>M,   false",
-    "a N>M/b N>M/b M>R/b R>M/b M>N/a M>N, true",
-    "a N>M/a M>N/b N>M/b M>R/b R>M/b M>N, true",
-    "b N>M/b M>R/a N>M/a M>N/b R>M/b M>N, true",
-    "b N>M/b M>R/b R>M/a N>M/a M>N/b M>N, false"
-  })
-  void a_lever_is_not_pulled_again_before_another_has_been_and_is_back(String moved, boolean free) {
-    Working working = twoSignals("a not again before b");
-    State state = working.beginnings().iterator().next();
-    for (String one : moved.isEmpty() ? new String[0] : moved.split("/")) {
-      state = working.make(state, strokeOf(one));
-    }
-    assertThat(working.free(state, strokeOf("a N>M"))).isEqualTo(free);
-  }
-
-  private static Event strokeOf(String words) {
-    return new Event.LeverMoves(
-        words.substring(0, 1),
-        Position.valueOf(words.substring(2, 3)),
-        Position.valueOf(words.substring(4)));
-  }
-
-  private static Working twoSignals(String entry) {
-    return Working.parted(
-        new HandBox()
-            .signal("a", Arm.STOP)
-            .signal("b", Arm.STOP)
-            .signal("c", Arm.STOP)
-            .locking(entry)
-            .box());
-  }
-
   @Test
   void any_of_several_levers_releases() {
     Working working =

@@ -1,0 +1,157 @@
+package lockwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import lockwright.encode.Encoder;
+import lockwright.railway.Box;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Requirement;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+import lockwright.system.Target;
+import lockwright.system.Transition;
+import lockwright.system.TransitionSystem;
+import lockwright.system.Variable;
+import lockwright.working.Breach;
+import lockwright.working.BruteForce;
+import lockwright.working.Condition;
+import lockwright.working.Movement;
+import lockwright.working.State;
+import lockwright.working.Working;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AfterContainer;
+
+/**
+ * The two readings of random boxes, state by state: each may begin in the same states, makes the
+ * same movements from there, comes to the same states, and calls the same states and movements
+ * breaches or goals, these also in states that the box never comes to. So a difference is seen
+ * where it is, also where no verdict shows it.
+ */
+class ReadingsAgreeProperties {
+  private static final int STATES = 150;
+  private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
+
+  @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
+  void each_says_the_same_of_each_state(@ForAll long seed) {
+    Random random = new Random(seed);
+    Box box = RandomBox.of(random);
+    Readings.of(Working.parted(box), Encoder.parted(box).system()).compare(box, random);
+    Readings.of(Working.whole(box), Encoder.whole(box).system()).compare(box, random);
+    box.locking().stream()
+        .map(Entry::kind)
+        .distinct()
+        .forEach(k -> BOXES_WITH.merge(k, 1, Integer::sum));
+  }
+
+  @AfterContainer
+  static void every_kind_of_entry_was_there() {
+    System.out.println("boxes with each kind of entry: " + BOXES_WITH);
+    assertThat(BOXES_WITH).containsOnlyKeys(Entry.Kind.values());
+    assertThat(BOXES_WITH.values()).allMatch(n -> n >= 20);
+  }
+
+  /**
+   * A box in both readings.
+   *
+   * @param places where in the quantities of the one each variable of the other is
+   */
+  private record Readings(Working working, TransitionSystem system, int[] places) {
+    static Readings of(Working working, TransitionSystem system) {
+      List<String> keys = working.quantities().stream().map(Quantity::key).toList();
+      List<String> names = system.variables().stream().map(Variable::name).toList();
+      assertThat(names).containsExactlyInAnyOrderElementsOf(keys);
+      assertThat(system.transitions().stream().map(Transition::name))
+          .containsExactlyElementsOf(
+              working.movements().stream().map(m -> m.event().key()).toList());
+      return new Readings(working, system, names.stream().mapToInt(keys::indexOf).toArray());
+    }
+
+    void compare(Box box, Random random) {
+      working.beginnings().forEach(b -> assertThat(system.initial().holds(in(b))).isTrue());
+      Map<Requirement, Target> targets = new LinkedHashMap<>();
+      for (Requirement requirement : box.requirements()) {
+        system.targets().stream()
+            .filter(t -> t.name().equals(requirement.id()))
+            .forEach(t -> targets.put(requirement, t));
+      }
+      BruteForce reached = BruteForce.of(working);
+      int every = Math.max(1, reached.states() / STATES);
+      int[] number = {random.nextInt(every)};
+      reached.forEach(
+          state -> {
+            if (number[0]++ % every == 0) {
+              movements(state);
+              targets.forEach((requirement, target) -> breaches(requirement, target, state));
+            }
+          });
+      for (int i = 0; i < STATES; i++) {
+        State state = any(random);
+        targets.forEach((requirement, target) -> breaches(requirement, target, state));
+      }
+    }
+
+    /** Any state, be it that the box never comes to it. */
+    private State any(Random random) {
+      Map<String, String> values = new HashMap<>();
+      working
+          .quantities()
+          .forEach(q -> values.put(q.key(), q.values().get(random.nextInt(q.values().size()))));
+      return working.state(values);
+    }
+
+    private void movements(State state) {
+      int[] values = in(state);
+      same("may begin", state, system.initial().holds(values), working.beginning());
+      for (int t = 0; t < system.transitions().size(); t++) {
+        Transition transition = system.transitions().get(t);
+        Movement movement = working.movements().get(t);
+        same(transition.name(), state, transition.guard().holds(values), movement.needs());
+        if (transition.guard().holds(values)) {
+          assertThat(transition.after(values))
+              .as("%s from %s", transition.name(), state)
+              .isEqualTo(in(working.make(state, movement.event())));
+        }
+      }
+    }
+
+    private void breaches(Requirement requirement, Target target, State state) {
+      Breach breach =
+          requirement.possibility()
+              ? new Breach(working.goal(requirement), Map.of())
+              : working.breach(requirement);
+      int[] values = in(state);
+      same(requirement.id(), state, target.states().holds(values), breach.state());
+      for (int t = 0; t < system.transitions().size(); t++) {
+        int transition = t;
+        Event event = working.movements().get(t).event();
+        same(
+            requirement.id() + " by " + event.key(),
+            state,
+            target.makings().stream()
+                .anyMatch(m -> m.transition() == transition && m.when().holds(values)),
+            breach.movements().getOrDefault(event, Condition.FALSE));
+      }
+    }
+
+    private static void same(String what, State state, boolean holds, Condition condition) {
+      if (holds != condition.evaluate(state)) {
+        throw new AssertionError(what + " is " + holds + " by the encoding alone: " + state);
+      }
+    }
+
+    /** The state in the numbers of the system. */
+    private int[] in(State state) {
+      int[] indices = state.indices();
+      return Arrays.stream(places).map(place -> indices[place]).toArray();
+    }
+  }
+}
