@@ -56,6 +56,8 @@ final class Candidates {
       distant(r);
     } else if (requirement instanceof Requirement.ReleaseHome r) {
       byNearness(r.routes()).forEach(route -> release(route, r.groundFrame()));
+    } else if (requirement instanceof Requirement.RoadClosed r) {
+      byNearness(r.routes()).forEach(route -> gates(route, r.levelCrossing()));
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       signals(r.first(), r.second(), List.of());
     }
@@ -174,6 +176,10 @@ final class Candidates {
       release(route, box.layout().pointsOfGroundFrames().get(move.points()).id());
       return;
     }
+    if (event instanceof Event.GatesMove move) {
+      gates(route, move.levelCrossing());
+      return;
+    }
     Work work = box.frame().lever(((Event.LeverMoves) event).lever()).work();
     if (work instanceof Work.OfPoints moved) {
       for (PointsOnRoute p : route.points()) {
@@ -193,6 +199,10 @@ final class Candidates {
           .forEach(p -> bolt(route, p));
     } else if (work instanceof Work.OfRelease moved) {
       release(route, moved.groundFrame());
+    } else if (work instanceof Work.OfGates moved) {
+      gates(route, moved.levelCrossing());
+    } else if (work instanceof Work.OfGateLock moved) {
+      gates(route, moved.levelCrossing());
     }
   }
 
@@ -202,6 +212,18 @@ final class Candidates {
     String release = box.frame().ofRelease(groundFrame).id();
     unlessBarring(route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release)
         .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), List.of(release), when));
+  }
+
+  /** The signal of the route needs the gates locked across the road. */
+  private void gates(Route route, String levelCrossing) {
+    Lever lever = box.frame().ofLevelCrossing(levelCrossing);
+    boolean atNormal =
+        lever.work() instanceof Work.OfGates gates
+            ? gates.normallyAcrossRoad()
+            : ((Work.OfGateLock) lever.work()).normallyIn();
+    Entry.Kind kind = atNormal ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY;
+    unlessBarring(route, box.layout().levelCrossing(levelCrossing)::isOn, lever.id())
+        .ifPresent(when -> add(first, kind, route.signal(), List.of(lever.id()), when));
   }
 
   private void noConflict(Requirement.NoConflict r) {

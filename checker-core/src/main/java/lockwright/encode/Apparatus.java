@@ -7,6 +7,7 @@ import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
@@ -81,7 +82,22 @@ record Apparatus(Box box, Vocabulary words) {
     return words.is(Quantity.lever(box.frame().ofRelease(groundFrame).id()), Position.N);
   }
 
-  /** The quantities of points, flank traps, bolts and releases that a cleared route holds. */
+  /** The gates across the road, and what can hold them there. */
+  Term closed(String levelCrossing) {
+    Lever lever = box.frame().ofLevelCrossing(levelCrossing);
+    Quantity quantity = Quantity.lever(lever.id());
+    if (lever.work() instanceof Work.OfGateLock lock) {
+      return Term.and(
+          words.is(Quantity.gates(levelCrossing), Position.N),
+          words.is(quantity, lock.normallyIn() ? Position.N : Position.R));
+    }
+    boolean across = ((Work.OfGates) lever.work()).normallyAcrossRoad();
+    return words.is(quantity, across ? Position.N : Position.R);
+  }
+
+  /**
+   * The quantities of points, flank traps, bolts, releases and gates that a cleared route holds.
+   */
   List<Quantity> held(Route route) {
     List<Quantity> held = new ArrayList<>();
     route.points().forEach(p -> held.add(points(p.points())));
@@ -94,6 +110,12 @@ record Apparatus(Box box, Vocabulary words) {
         .map(p -> box.layout().pointsOfGroundFrames().get(p.points()))
         .filter(g -> g != null)
         .forEach(g -> held.add(Quantity.lever(box.frame().ofRelease(g.id()).id())));
+    for (LevelCrossing crossing : box.layout().levelCrossings()) {
+      if (crossing.isOn(route)) {
+        held.add(Quantity.lever(box.frame().ofLevelCrossing(crossing.id()).id()));
+        held.add(Quantity.gates(crossing.id()));
+      }
+    }
     return held.stream().distinct().toList();
   }
 }

@@ -1,14 +1,18 @@
 package lockwright.encode;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.section.Section;
+import lockwright.railway.words.Event.GatesMove;
 import lockwright.railway.words.Event.LeverMoves;
 import lockwright.railway.words.Event.PointsMove;
 import lockwright.railway.words.Quantity;
@@ -37,12 +41,20 @@ final class Levers {
   void declare() {
     box.frame().levers().forEach(l -> words.add(Quantity.lever(l.id())));
     pointsInOrderOfPlan().forEach(p -> words.add(Quantity.points(p)));
+    gatesUnderLock().keySet().forEach(c -> words.add(Quantity.gates(c)));
     turns.declare();
   }
 
   Term beginning() {
     List<Term> all = new ArrayList<>();
     box.frame().levers().forEach(l -> all.add(words.is(Quantity.lever(l.id()), Position.N)));
+    gatesUnderLock()
+        .forEach(
+            (crossing, lock) -> {
+              if (outAt(lock) != Position.N) {
+                all.add(words.is(Quantity.gates(crossing), Position.N));
+              }
+            });
     all.add(turns.beginning());
     box.layout()
         .pointsOfGroundFrames()
@@ -70,7 +82,28 @@ final class Levers {
     for (String points : pointsInOrderOfPlan()) {
       strokes.all().forEach(s -> movements.add(groundFrameStroke(points, s)));
     }
+    gatesUnderLock()
+        .forEach(
+            (crossing, lock) ->
+                strokes.all().forEach(s -> movements.add(gatesStroke(crossing, lock, s))));
     return movements;
+  }
+
+  /** Level crossings whose gates have a lock, in the order of the plan, with its lever. */
+  private Map<String, Lever> gatesUnderLock() {
+    Map<String, Lever> locks = new LinkedHashMap<>();
+    for (LevelCrossing crossing : box.layout().levelCrossings()) {
+      Lever lever = box.frame().ofLevelCrossing(crossing.id());
+      if (lever.work() instanceof Work.OfGateLock) {
+        locks.put(crossing.id(), lever);
+      }
+    }
+    return locks;
+  }
+
+  /** The end of the lever's stroke at which the gate lock is out. */
+  private static Position outAt(Lever lock) {
+    return ((Work.OfGateLock) lock.work()).normallyIn() ? Position.R : Position.N;
   }
 
   private List<String> pointsInOrderOfPlan() {
@@ -99,6 +132,9 @@ final class Levers {
           .groundFrame(release.groundFrame())
           .points()
           .forEach(p -> needs.add(words.is(Quantity.points(p), Position.N)));
+    }
+    if (lever.work() instanceof Work.OfGateLock lock && stroke.from() == outAt(lever)) {
+      needs.add(words.is(Quantity.gates(lock.levelCrossing()), Position.N));
     }
     return new Movement(
         new LeverMoves(lever.id(), stroke.from(), stroke.to()), Term.and(needs), does);
@@ -130,7 +166,18 @@ final class Levers {
         List.of(words.set(quantity, stroke.to().name())));
   }
 
-  /** That no forbidden combination comes about, and that what a ground frame holds is held. */
+  private Movement gatesStroke(String crossing, Lever lock, Strokes.Stroke stroke) {
+    Quantity gates = Quantity.gates(crossing);
+    return new Movement(
+        new GatesMove(crossing, stroke.from(), stroke.to()),
+        Term.and(words.is(gates, stroke.from()), words.is(Quantity.lever(lock.id()), outAt(lock))),
+        List.of(words.set(gates, stroke.to().name())));
+  }
+
+  /**
+   * That no forbidden combination comes about, and that what a ground frame or a gate lock holds is
+   * held.
+   */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
     box.layout()
@@ -145,6 +192,14 @@ final class Levers {
                             words.among(lever, "R"), words.among(Quantity.points(points), "N"))));
               }
             });
+    gatesUnderLock()
+        .forEach(
+            (crossing, lock) ->
+                clauses.add(
+                    new Clause(
+                        List.of(
+                            words.among(Quantity.lever(lock.id()), outAt(lock).name()),
+                            words.among(Quantity.gates(crossing), "N")))));
     return clauses;
   }
 }

@@ -55,6 +55,12 @@ final class Targets {
               apparatus.off(r.signal()),
               oneLies(r.routes()),
               Term.not(apparatus.home(r.groundFrame())));
+    } else if (requirement instanceof Requirement.RoadClosed r) {
+      states =
+          Term.and(
+              Term.not(apparatus.closed(r.levelCrossing())),
+              oneLies(r.routes()),
+              apparatus.off(r.signal()));
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       states = count(r.section(), 2);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
@@ -110,6 +116,9 @@ final class Targets {
   private static Quantity moved(Event event) {
     if (event instanceof LeverMoves e) {
       return Quantity.lever(e.lever());
+    }
+    if (event instanceof Event.GatesMove e) {
+      return Quantity.gates(e.levelCrossing());
     }
     return event instanceof Event.PointsMove e ? Quantity.points(e.points()) : null;
   }

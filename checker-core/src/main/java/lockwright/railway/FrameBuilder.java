@@ -23,6 +23,8 @@ final class FrameBuilder {
   private static final Comparator<Lever> BY_NUMBER =
       Comparator.comparingInt((Lever lever) -> number(lever.id())).thenComparing(Lever::id);
 
+  private static final String GATES = "gates of level crossing";
+
   private final FrameFile file;
   private final SpecFolder spec;
   private final Problems problems;
@@ -48,6 +50,8 @@ final class FrameBuilder {
     Map<String, PlanFile.Signal> signals = byId(plan.signals(), PlanFile.Signal::id);
     Map<String, PlanFile.Points> points = byId(plan.points(), PlanFile.Points::id);
     Map<String, PlanFile.GroundFrame> frames = byId(plan.groundFrames(), PlanFile.GroundFrame::id);
+    Map<String, PlanFile.LevelCrossing> roads =
+        byId(plan.levelCrossings(), PlanFile.LevelCrossing::id);
     Map<String, Written> byGroundFrame = new HashMap<>();
     plan.groundFrames().forEach(g -> g.points().forEach(p -> byGroundFrame.put(p.text(), g.id())));
     for (FrameFile.Lever lever : file.levers()) {
@@ -64,6 +68,12 @@ final class FrameBuilder {
         of.points().forEach(p -> refuseBolt(p, byGroundFrame));
       } else if (work instanceof FrameFile.OfRelease of) {
         works(lever, "ground frame", of.groundFrame(), frames.keySet());
+      } else if (work instanceof FrameFile.OfGates of) {
+        works(lever, GATES, of.levelCrossing(), roads.keySet());
+      } else if (work instanceof FrameFile.OfGateLock of) {
+        works(lever, GATES, of.levelCrossing(), roads.keySet());
+      } else if (work instanceof FrameFile.OfWickets of) {
+        works(lever, "wickets of level crossing", of.levelCrossing(), roads.keySet());
       }
     }
     if (!spec.isWhole(SpecFolder.FRAME)) {
@@ -74,6 +84,7 @@ final class FrameBuilder {
         .filter(p -> !byGroundFrame.containsKey(p.id().text()))
         .forEach(this::needLever);
     frames.values().forEach(this::needRelease);
+    roads.values().forEach(this::needGates);
   }
 
   private void works(FrameFile.Lever lever, String kind, Written thing, Collection<String> known) {
@@ -194,6 +205,20 @@ final class FrameBuilder {
     }
   }
 
+  private void needGates(PlanFile.LevelCrossing crossing) {
+    if (!isWorked(GATES, crossing.id())) {
+      problems.add(
+          Message.GATES_NOT_WORKED,
+          crossing.id().at(),
+          "no lever works or locks the gates of level crossing " + crossing.id().quoted(),
+          "add to frame.yaml: {gate lock: "
+              + crossing.id().text()
+              + ", normal: out}, or {gates: "
+              + crossing.id().text()
+              + ", normal: across the road}");
+    }
+  }
+
   private static Lever lever(FrameFile.Lever lever) {
     return new Lever(
         lever.id().text(), lever.label(), work(lever.work().orElseThrow()), lever.id().at());
@@ -211,6 +236,15 @@ final class FrameBuilder {
     }
     if (work instanceof FrameFile.OfRelease of) {
       return new Work.OfRelease(of.groundFrame().text(), of.heldWhileOpen());
+    }
+    if (work instanceof FrameFile.OfGates of) {
+      return new Work.OfGates(of.levelCrossing().text(), of.normallyAcrossRoad());
+    }
+    if (work instanceof FrameFile.OfGateLock of) {
+      return new Work.OfGateLock(of.levelCrossing().text(), of.normallyIn());
+    }
+    if (work instanceof FrameFile.OfWickets of) {
+      return new Work.OfWickets(of.levelCrossing().text());
     }
     return new Work.Spare();
   }

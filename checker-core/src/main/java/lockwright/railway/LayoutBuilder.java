@@ -14,6 +14,7 @@ import lockwright.railway.layout.Crossing;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
@@ -95,6 +96,7 @@ final class LayoutBuilder {
   private void checkNames() {
     plan.signals().forEach(s -> s.ways().forEach(ends::known));
     plan.passenger().forEach(ends::known);
+    plan.levelCrossings().forEach(c -> c.tracks().forEach(ends::known));
     Map<String, Written> workedBy = new HashMap<>();
     Set<String> points = plan.points().stream().map(p -> p.id().text()).collect(Collectors.toSet());
     for (PlanFile.GroundFrame frame : plan.groundFrames()) {
@@ -173,6 +175,9 @@ final class LayoutBuilder {
         plan.signals().stream().map(s -> signal(s, stands.get(text(s.id())))).toList(),
         plan.groundFrames().stream()
             .map(g -> new GroundFrame(text(g.id()), g.label(), texts(g.points()), g.id().at()))
+            .toList(),
+        plan.levelCrossings().stream()
+            .map(c -> new LevelCrossing(text(c.id()), c.label(), texts(c.tracks()), c.id().at()))
             .toList(),
         ends.attachments(),
         limitsOfShunt);

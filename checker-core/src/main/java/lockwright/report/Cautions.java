@@ -25,7 +25,7 @@ public final class Cautions {
           "flank protection by points and signals",
           "points worked by hand or sprung",
           "double-line block",
-          "gates and crossings of roads",
+          "road signals, barriers and wickets of level crossings",
           "collars",
           "loss of power",
           "that a shunting arm into a single-line section is earned",

@@ -21,5 +21,11 @@ public record FrameFile(List<Lever> levers) {
 
   public record OfRelease(Written groundFrame, boolean heldWhileOpen) implements Work {}
 
+  public record OfGates(Written levelCrossing, boolean normallyAcrossRoad) implements Work {}
+
+  public record OfGateLock(Written levelCrossing, boolean normallyIn) implements Work {}
+
+  public record OfWickets(Written levelCrossing) implements Work {}
+
   public record Spare() implements Work {}
 }

@@ -9,7 +9,9 @@ import java.util.regex.Pattern;
 final class FrameReader {
   static final int MOST_LEVERS = 400;
   private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
-  private static final List<String> WORKS = List.of("signal", "points", "bolt", "release");
+  private static final List<String> WORKS =
+      List.of("signal", "points", "bolt", "release", "gates", "gate lock", "wickets");
+  private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
 
   private final Problems problems;
@@ -78,7 +80,7 @@ final class FrameReader {
               + (works.isEmpty()
                   ? " works nothing"
                   : " works more than one thing: " + String.join(", ", works)),
-          "write one of: signal, points, bolt, release; or the word spare in place of them all");
+          "write one of: " + String.join(", ", WORKS) + "; or the word spare in place of them all");
       return new FrameFile.Lever(field.key(), "", Optional.empty());
     }
     String work = works.get(0);
@@ -90,7 +92,7 @@ final class FrameReader {
   private static List<String> keys(String work) {
     return switch (work) {
       case "points" -> List.of(work, ECONOMICAL, "label");
-      case "bolt" -> List.of(work, "normal", "label");
+      case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
       default -> List.of(work, "label");
     };
@@ -102,14 +104,30 @@ final class FrameReader {
       case "points" ->
           Optional.of(new FrameFile.OfPoints(fields.needTexts(work), fields.texts(ECONOMICAL)));
       case "bolt" -> {
-        boolean in =
-            fields.needWord("normal", "in", "out").filter(w -> w.text().equals("in")).isPresent();
+        boolean in = normallyIn(fields);
         yield Optional.of(new FrameFile.OfBolt(fields.needTexts(work), in));
       }
+      case "gates" -> {
+        boolean across =
+            fields
+                .needWord("normal", ACROSS_ROAD, "across the line")
+                .filter(w -> w.text().equals(ACROSS_ROAD))
+                .isPresent();
+        yield fields.text(work).map(crossing -> new FrameFile.OfGates(crossing, across));
+      }
+      case "gate lock" -> {
+        boolean in = normallyIn(fields);
+        yield fields.text(work).map(crossing -> new FrameFile.OfGateLock(crossing, in));
+      }
+      case "wickets" -> fields.text(work).map(FrameFile.OfWickets::new);
       default -> {
         boolean held = fields.needYes("held while open");
         yield fields.text(work).map(frame -> new FrameFile.OfRelease(frame, held));
       }
     };
+  }
+
+  private static boolean normallyIn(Fields fields) {
+    return fields.needWord("normal", "in", "out").filter(w -> w.text().equals("in")).isPresent();
   }
 }

@@ -17,6 +17,7 @@ public record PlanFile(
     List<Limit> limits,
     List<Pair> limitsOfShunt,
     List<GroundFrame> groundFrames,
+    List<LevelCrossing> levelCrossings,
     List<Written> passenger) {
   /** The word that stands for the leg of trap points that leads off the road. */
   public static final String TRAP = "trap";
@@ -53,4 +54,6 @@ public record PlanFile(
   public record Limit(Written track, Optional<Written> kind) {}
 
   public record GroundFrame(Written id, String label, List<Written> points) {}
+
+  public record LevelCrossing(Written id, String label, List<Written> tracks) {}
 }

@@ -21,6 +21,7 @@ final class PlanReader {
           "limits",
           "limits of shunt",
           "ground frames",
+          "level crossings",
           "passenger");
   private static final Pattern PLUS = Pattern.compile("\\+");
   private static final Pattern INTO = Pattern.compile(">");
@@ -61,6 +62,7 @@ final class PlanReader {
             fields.each("limits", this::limit),
             fields.eachOf("limits of shunt", node -> pair(node, INTO, "a limit of shunt", "a > b")),
             fields.each("ground frames", this::groundFrame),
+            fields.each("level crossings", this::levelCrossing),
             passengerLines(fields));
     names("a box", box.stream().toList(), Function.identity());
     names("a track", plan.tracks(), PlanFile.Track::id);
@@ -68,6 +70,7 @@ final class PlanReader {
     names("a crossing", plan.crossings(), PlanFile.Crossing::id);
     names("a signal", plan.signals(), PlanFile.Signal::id);
     names("a ground frame", plan.groundFrames(), PlanFile.GroundFrame::id);
+    names("a level crossing", plan.levelCrossings(), PlanFile.LevelCrossing::id);
     return plan;
   }
 
@@ -190,6 +193,12 @@ final class PlanReader {
     return shape
         .fields(field.value(), "ground frame " + field.key().quoted(), List.of("points", "label"))
         .map(f -> new PlanFile.GroundFrame(field.key(), f.label(), f.needTexts("points")));
+  }
+
+  private Optional<PlanFile.LevelCrossing> levelCrossing(Node.Field field) {
+    return shape
+        .fields(field.value(), "level crossing " + field.key().quoted(), List.of("tracks", "label"))
+        .map(f -> new PlanFile.LevelCrossing(field.key(), f.label(), f.needTexts("tracks")));
   }
 
   private Optional<Pair> pair(Node node, Pattern sign, String thing, String form) {

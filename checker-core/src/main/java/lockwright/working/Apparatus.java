@@ -82,6 +82,18 @@ final class Apparatus {
     return lever(box.frame().ofRelease(groundFrame).id(), "R");
   }
 
+  /** 2.4: the gates are locked across the road. */
+  Condition roadClosed(String levelCrossing) {
+    Lever lever = box.frame().ofLevelCrossing(levelCrossing);
+    if (lever.work() instanceof Work.OfGates gates) {
+      return lever(lever.id(), gates.normallyAcrossRoad() ? "N" : "R");
+    }
+    Work.OfGateLock lock = (Work.OfGateLock) lever.work();
+    return Condition.all(
+        lever(lever.id(), lock.normallyIn() ? "N" : "R"),
+        quantities.is(Quantity.gates(levelCrossing), "N"));
+  }
+
   /** Each points of the route lies as it needs. */
   Condition lies(Route route) {
     return Condition.all(route.points().stream().map(p -> lies(p.points(), p.lie())).toList());

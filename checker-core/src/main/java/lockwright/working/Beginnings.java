@@ -35,6 +35,13 @@ final class Beginnings implements Iterable<State> {
         leaveOpen(Quantity.points(points));
       }
     }
+    for (String crossing : Quantities.lockedGates(box)) {
+      if (((Work.OfGateLock) box.frame().ofLevelCrossing(crossing).work()).normallyIn()) {
+        fix(Quantity.gates(crossing), "N");
+      } else {
+        leaveOpen(Quantity.gates(crossing));
+      }
+    }
     Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
   }

@@ -10,6 +10,7 @@ import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.layout.GroundFrame;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.requirement.Requirement;
@@ -55,6 +56,12 @@ final class Breaches {
               apparatus.off(r.signal()),
               apparatus.oneLies(r.routes()),
               Condition.not(apparatus.releaseHome(r.groundFrame()))));
+    } else if (requirement instanceof Requirement.RoadClosed r) {
+      return state(
+          Condition.all(
+              apparatus.off(r.signal()),
+              apparatus.oneLies(r.routes()),
+              Condition.not(apparatus.roadClosed(r.levelCrossing()))));
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return state(tokensOut(r.section(), 2));
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
@@ -117,12 +124,20 @@ final class Breaches {
         levers.add(box.frame().ofRelease(groundFrame.id()).id());
       }
     }
+    Set<String> gates = new TreeSet<>();
+    for (LevelCrossing crossing : box.layout().levelCrossings()) {
+      if (crossing.isOn(route)) {
+        levers.add(box.frame().ofLevelCrossing(crossing.id()).id());
+        gates.add(crossing.id());
+      }
+    }
     route.flankTraps().forEach(t -> moves(t.points(), levers, ownPoints));
     Condition signalled = Condition.all(apparatus.off(route.signal()), apparatus.lies(route));
     Map<Event, Condition> forbidden = new LinkedHashMap<>();
     for (Movement movement : movements) {
       if (movement.event() instanceof Event.LeverMoves m && levers.contains(m.lever())
-          || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())) {
+          || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())
+          || movement.event() instanceof Event.GatesMove g && gates.contains(g.levelCrossing())) {
         forbidden.put(movement.event(), signalled);
       }
     }

@@ -39,6 +39,9 @@ final class FrameMovements {
     for (String points : Quantities.groundFramePoints(box)) {
       strokes.all().forEach(s -> all.add(ofPoints(points, s)));
     }
+    for (String crossing : Quantities.lockedGates(box)) {
+      strokes.all().forEach(s -> all.add(ofGates(crossing, s)));
+    }
     return all;
   }
 
@@ -57,6 +60,14 @@ final class FrameMovements {
     turns(lever, stroke, effects);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
+    }
+    if (lever.work() instanceof Work.OfGateLock lock && stroke.from() == out(lock)) {
+      needs.add(
+          Need.rule(
+              quantities.is(Quantity.gates(lock.levelCrossing()), "N"),
+              "the lock goes in only with the gates of "
+                  + lock.levelCrossing()
+                  + " across the road"));
     }
     return new Movement(
         new Event.LeverMoves(lever.id(), stroke.from(), stroke.to()), needs, effects);
@@ -155,6 +166,26 @@ final class FrameMovements {
                 apparatus.releaseGiven(groundFrame.id()),
                 "points " + points + " move only with the release of their ground frame given")),
         List.of(move(quantity, stroke)));
+  }
+
+  /** 2.4: gates move while their lock is out. */
+  private Movement ofGates(String crossing, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.gates(crossing);
+    Lever lever = box.frame().ofLevelCrossing(crossing);
+    Position out = out((Work.OfGateLock) lever.work());
+    return new Movement(
+        new Event.GatesMove(crossing, stroke.from(), stroke.to()),
+        List.of(
+            stands(quantity, stroke),
+            Need.rule(
+                apparatus.lever(lever.id(), out.name()),
+                "the gates of " + crossing + " move only with their lock out")),
+        List.of(move(quantity, stroke)));
+  }
+
+  /** Where the lever of a gate lock stands with the lock out. */
+  private static Position out(Work.OfGateLock lock) {
+    return lock.normallyIn() ? Position.R : Position.N;
   }
 
   private Need stands(Quantity quantity, Strokes.Stroke stroke) {

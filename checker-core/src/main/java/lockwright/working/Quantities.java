@@ -10,6 +10,8 @@ import java.util.function.IntPredicate;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Route;
 import lockwright.railway.locking.Entry;
@@ -24,6 +26,7 @@ final class Quantities {
   Quantities(Box box) {
     box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
     groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
+    lockedGates(box).forEach(c -> add(Quantity.gates(c)));
     turns(box).forEach(this::add);
     box.sections().forEach(s -> addSection(box, s));
   }
@@ -42,6 +45,14 @@ final class Quantities {
     return box.layout().points().stream()
         .map(Points::id)
         .filter(box.layout().pointsOfGroundFrames()::containsKey)
+        .toList();
+  }
+
+  /** The level crossings whose gates move by themselves under a lock, in the order of the plan. */
+  static List<String> lockedGates(Box box) {
+    return box.layout().levelCrossings().stream()
+        .map(LevelCrossing::id)
+        .filter(c -> box.frame().ofLevelCrossing(c).work() instanceof Work.OfGateLock)
         .toList();
   }
 

@@ -161,6 +161,18 @@ class MissingEntryTest {
     assertThat(found(box, new Requirement.PointsSet("1", List.of(route)))).isEqualTo("1 locks 3");
   }
 
+  /** Board of Trade Requirements, no. 29, in W. H. Mills, Railway Construction (1898). */
+  @Test
+  void a_signal_is_to_need_the_gates_locked_across_the_road() {
+    Route route = route("1", "");
+    Requirement closed = new Requirement.RoadClosed("1", "lane", List.of(route));
+    HandBox open = new HandBox().signal("1", Arm.STOP).gateLock("2", "lane", false).routes(route);
+    assertThat(found(open, closed)).isEqualTo("1 released by 2");
+    HandBox shut = new HandBox().signal("1", Arm.STOP).gates("2", "lane", true).routes(route);
+    assertThat(found(shut, closed)).isEqualTo("1 locks 2");
+    assertThat(found(shut, new Requirement.RouteHeld(route))).isEqualTo("1 locks 2");
+  }
+
   @Test
   void two_tokens_out_are_answered_by_a_rule_of_the_section() {
     Requirement one = new Requirement.OneTokenOut("line");

@@ -17,6 +17,7 @@ import lockwright.railway.layout.Attachment;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
@@ -30,9 +31,9 @@ import lockwright.spec.Span;
 
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
- * signals, an advanced starting signal, a siding with a trap, a ground frame, a bolt that stands in
- * or out, an economical lock, a token section in a third of them), and a locking table that is
- * right but for what was left out of it and put into it.
+ * signals, an advanced starting signal, a siding with a trap, a ground frame, a level crossing, a
+ * bolt that stands in or out, an economical lock, a token section in a third of them), and a
+ * locking table that is right but for what was left out of it and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -111,7 +112,12 @@ final class RandomBox {
     }
     List<GroundFrame> groundFrames =
         groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
-    return new Layout(tracks, points, List.of(), signals, groundFrames, attachments, Set.of());
+    List<LevelCrossing> levelCrossings =
+        !trap && chance(30)
+            ? List.of(new LevelCrossing("L", "L", List.of(chance(50) ? "o" : "t"), HERE))
+            : List.of();
+    return new Layout(
+        tracks, points, List.of(), signals, groundFrames, levelCrossings, attachments, Set.of());
   }
 
   private void joint(String left, String right) {
@@ -188,6 +194,9 @@ final class RandomBox {
     }
     if (!groundFrame && !economical && chance(75)) {
       lever(new Work.OfBolt(List.of("P"), chance(40)));
+    }
+    if (!layout.levelCrossings().isEmpty()) {
+      lever(chance(40) ? new Work.OfGates("L", chance(50)) : new Work.OfGateLock("L", chance(50)));
     }
     while (levers.size() < 3) {
       lever(new Work.Spare());

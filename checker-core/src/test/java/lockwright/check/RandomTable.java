@@ -12,6 +12,7 @@ import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.FlankTrap;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
@@ -81,12 +82,24 @@ final class RandomTable {
             .ifPresent(l -> add(needs(a, l.id(), !((Work.OfBolt) l.work()).normallyIn())));
       }
     }
+    for (LevelCrossing crossing : box.layout().levelCrossings()) {
+      if (route.tracks().stream().anyMatch(crossing.tracks()::contains)) {
+        Lever gates = box.frame().ofLevelCrossing(crossing.id());
+        addFor(route, needs(a, gates.id(), acrossRoadReversed(gates.work())));
+      }
+    }
     for (FlankTrap flank : route.flankTraps()) {
       box.frame()
           .ofPoints(flank.points())
           .filter(l -> !l.id().equals(a))
           .ifPresent(l -> addFor(route, needs(a, l.id(), flank.lie() == Lie.REVERSE)));
     }
+  }
+
+  private static boolean acrossRoadReversed(Work work) {
+    return work instanceof Work.OfGates gates
+        ? !gates.normallyAcrossRoad()
+        : !((Work.OfGateLock) work).normallyIn();
   }
 
   private Entry needs(String a, String b, boolean reversed) {

@@ -26,7 +26,7 @@ class EveryFormTest {
   @Test
   void levers_are_in_order_of_number_then_letter() {
     assertThat(box.frame().levers().stream().map(Lever::id))
-        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10");
+        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13");
   }
 
   @Test
@@ -35,6 +35,15 @@ class EveryFormTest {
         .isEqualTo(new Work.OfPoints(List.of("5", "8"), List.of("8")));
     assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));
     assertThat(box.frame().lever("10").work()).isEqualTo(new Work.Spare());
+  }
+
+  @Test
+  void levers_work_gates_their_lock_and_wickets() {
+    assertThat(box.frame().lever("11").work()).isEqualTo(new Work.OfGateLock("Fen Lane", false));
+    assertThat(box.frame().lever("12").work()).isEqualTo(new Work.OfGates("Quarry Road", true));
+    assertThat(box.frame().lever("13").work()).isEqualTo(new Work.OfWickets("Fen Lane"));
+    assertThat(box.layout().levelCrossing("Fen Lane").tracks())
+        .containsExactly("approach", "up loop");
   }
 
   @Test
@@ -111,7 +120,7 @@ class EveryFormTest {
                 "Fen to Holm",
                 "single line",
                 Section.Token.STAFF,
-                20,
+                4,
                 List.of(
                     new Section.Instrument("Alder Fen", true, List.of("Holm")),
                     new Section.Instrument("Holm", true, List.of("Alder Fen")),

@@ -18,6 +18,7 @@ import lockwright.railway.layout.Attachment;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.PointsOnRoute;
@@ -44,6 +45,7 @@ public final class HandBox {
   private final List<Points> points = new ArrayList<>();
   private final List<Signal> signals = new ArrayList<>();
   private final List<GroundFrame> groundFrames = new ArrayList<>();
+  private final List<LevelCrossing> levelCrossings = new ArrayList<>();
   private final List<Lever> levers = new ArrayList<>();
   private final List<Entry> entries = new ArrayList<>();
   private final List<Section> sections = new ArrayList<>();
@@ -69,6 +71,18 @@ public final class HandBox {
   /** A lever that works the bolt of points, standing out with the lever normal, or in. */
   public HandBox bolt(String id, String points, boolean normallyIn) {
     return lever(id, new Work.OfBolt(List.of(points), normallyIn));
+  }
+
+  /** A lever that moves the gates of a level crossing over the track of all routes here. */
+  public HandBox gates(String id, String levelCrossing, boolean normallyAcrossRoad) {
+    levelCrossings.add(new LevelCrossing(levelCrossing, "", List.of("front"), HERE));
+    return lever(id, new Work.OfGates(levelCrossing, normallyAcrossRoad));
+  }
+
+  /** A lever that locks such gates, moved by hand. */
+  public HandBox gateLock(String id, String levelCrossing, boolean normallyIn) {
+    levelCrossings.add(new LevelCrossing(levelCrossing, "", List.of("front"), HERE));
+    return lever(id, new Work.OfGateLock(levelCrossing, normallyIn));
   }
 
   /** A lever that gives the release of a ground frame with these points. */
@@ -172,7 +186,15 @@ public final class HandBox {
 
   public Box box() {
     Layout layout =
-        new Layout(List.of(), points, List.of(), signals, groundFrames, Map.of(), Set.of());
+        new Layout(
+            List.of(),
+            points,
+            List.of(),
+            signals,
+            groundFrames,
+            levelCrossings,
+            Map.of(),
+            Set.of());
     return new Box(
         "by hand",
         layout,

@@ -22,7 +22,9 @@ public record Run(SortedMap<String, String> beginning, List<Event> events) {
     this(new TreeMap<>(beginning), events);
   }
 
-  /** The same with every whole stroke of a lever, or of points, as its two half-strokes. */
+  /**
+   * The same with every whole stroke of a lever, of points or of gates, as its two half-strokes.
+   */
   public Run parted() {
     List<Event> parted = new ArrayList<>();
     for (Event event : events) {
@@ -34,6 +36,11 @@ public record Run(SortedMap<String, String> beginning, List<Event> events) {
           && e.to() != Position.M) {
         parted.add(new Event.PointsMove(e.points(), e.from(), Position.M));
         parted.add(new Event.PointsMove(e.points(), Position.M, e.to()));
+      } else if (event instanceof Event.GatesMove e
+          && e.from() != Position.M
+          && e.to() != Position.M) {
+        parted.add(new Event.GatesMove(e.levelCrossing(), e.from(), Position.M));
+        parted.add(new Event.GatesMove(e.levelCrossing(), Position.M, e.to()));
       } else {
         parted.add(event);
       }

@@ -50,4 +50,16 @@ public record Frame(List<Lever> levers) {
         .findFirst()
         .orElseThrow(() -> new NoSuchElementException("release of " + groundFrame));
   }
+
+  /** The lever that works the gates of a level crossing, or their lock. */
+  public Lever ofLevelCrossing(String levelCrossing) {
+    return levers.stream()
+        .filter(
+            l ->
+                l.work() instanceof Work.OfGates g && g.levelCrossing().equals(levelCrossing)
+                    || l.work() instanceof Work.OfGateLock k
+                        && k.levelCrossing().equals(levelCrossing))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchElementException("gates of " + levelCrossing));
+  }
 }

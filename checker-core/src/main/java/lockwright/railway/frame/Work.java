@@ -28,5 +28,14 @@ public sealed interface Work {
   /** The release of a ground frame; held: the lever may leave R only with all its points normal. */
   record OfRelease(String groundFrame, boolean heldWhileOpen) implements Work {}
 
+  /** The gates themselves; across the road with the lever normal, or reversed. */
+  record OfGates(String levelCrossing, boolean normallyAcrossRoad) implements Work {}
+
+  /** The lock that holds gates moved by hand or wheel across the road: in or out at normal. */
+  record OfGateLock(String levelCrossing, boolean normallyIn) implements Work {}
+
+  /** The wickets; nothing is asked of them. */
+  record OfWickets(String levelCrossing) implements Work {}
+
   record Spare() implements Work {}
 }

@@ -22,6 +22,7 @@ public record Layout(
     List<Crossing> crossings,
     List<Signal> signals,
     List<GroundFrame> groundFrames,
+    List<LevelCrossing> levelCrossings,
     Map<TrackEnd, Attachment> attachments,
     Set<TrackEnd> limitsOfShunt) {
   public Layout {
@@ -30,6 +31,7 @@ public record Layout(
     crossings = List.copyOf(crossings);
     signals = List.copyOf(signals);
     groundFrames = List.copyOf(groundFrames);
+    levelCrossings = List.copyOf(levelCrossings);
     attachments = Map.copyOf(attachments);
     limitsOfShunt = Set.copyOf(limitsOfShunt);
     for (Track track : tracks) {
@@ -56,6 +58,10 @@ public record Layout(
 
   public GroundFrame groundFrame(String id) {
     return find(groundFrames, GroundFrame::id, id);
+  }
+
+  public LevelCrossing levelCrossing(String id) {
+    return find(levelCrossings, LevelCrossing::id, id);
   }
 
   public Attachment at(TrackEnd end) {

@@ -12,6 +12,7 @@ import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
@@ -40,6 +41,7 @@ record Instances(
             noConflict(),
             distantFollows(),
             releaseHome(),
+            roadClosed(),
             sections.stream().map(s -> new Requirement.OneTokenOut(s.name())).toList(),
             sectionSignalEarned(),
             sectionSignalsApart(),
@@ -117,6 +119,19 @@ record Instances(
             routesOf(signal, r -> r.points().stream().anyMatch(p -> works(ground, p.points())));
         if (!over.isEmpty()) {
           found.add(new Requirement.ReleaseHome(signal.id(), ground.id(), over));
+        }
+      }
+    }
+    return found;
+  }
+
+  private List<Requirement> roadClosed() {
+    List<Requirement> found = new ArrayList<>();
+    for (Signal signal : layout.signals()) {
+      for (LevelCrossing crossing : layout.levelCrossings()) {
+        List<Route> over = routesOf(signal, crossing::isOn);
+        if (!over.isEmpty()) {
+          found.add(new Requirement.RoadClosed(signal.id(), crossing.id(), over));
         }
       }
     }

@@ -157,6 +157,25 @@ public sealed interface Requirement {
     }
   }
 
+  /** The routes of the signal over the level crossing. */
+  record RoadClosed(String signal, String levelCrossing, List<Route> routes)
+      implements Requirement {
+    @Override
+    public String name() {
+      return "road closed";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", level crossing " + levelCrossing;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(routes));
+    }
+  }
+
   record OneTokenOut(String section) implements Requirement {
     @Override
     public String name() {

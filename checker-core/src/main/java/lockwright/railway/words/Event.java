@@ -25,6 +25,14 @@ public sealed interface Event {
     }
   }
 
+  /** A half-stroke of gates that a gate lock lets move. */
+  record GatesMove(String levelCrossing, Position from, Position to) implements Event {
+    @Override
+    public String key() {
+      return "gates " + levelCrossing + " " + from + ">" + to;
+    }
+  }
+
   /** Something done at an instrument of a section. */
   record AtInstrument(String section, Deed deed, String instrument) implements Event {
     @Override

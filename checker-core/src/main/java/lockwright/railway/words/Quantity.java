@@ -25,6 +25,11 @@ public record Quantity(String key, List<String> values) {
     return new Quantity("points " + points, POSITIONS);
   }
 
+  /** Gates with a gate lock: across the road at N, across the line at R. */
+  public static Quantity gates(String levelCrossing) {
+    return new Quantity("gates " + levelCrossing, POSITIONS);
+  }
+
   /** For a lever that may not start again before another: what of that is still to come. */
   public static Quantity turn(String lever, String before) {
     return new Quantity(

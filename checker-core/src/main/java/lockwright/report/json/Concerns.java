@@ -13,6 +13,7 @@ record Concerns(
     List<String> points,
     List<String> levers,
     List<String> groundFrames,
+    List<String> levelCrossings,
     List<String> sections) {
 
   private static final List<String> NONE = List.of();
@@ -38,7 +39,16 @@ record Concerns(
           r.path().facing().stream().map(PointsOnRoute::points).toList());
     } else if (requirement instanceof Requirement.ReleaseHome r) {
       return new Concerns(
-          List.of(r.signal()), names(r.routes()), NONE, NONE, List.of(r.groundFrame()), NONE);
+          List.of(r.signal()), names(r.routes()), NONE, NONE, List.of(r.groundFrame()), NONE, NONE);
+    } else if (requirement instanceof Requirement.RoadClosed r) {
+      return new Concerns(
+          List.of(r.signal()),
+          names(r.routes()),
+          NONE,
+          NONE,
+          NONE,
+          List.of(r.levelCrossing()),
+          NONE);
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return ofSection(r.section(), NONE);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
@@ -49,11 +59,11 @@ record Concerns(
       return of(r.route());
     }
     String lever = ((Requirement.LeverCanBeMoved) requirement).lever();
-    return new Concerns(NONE, NONE, NONE, List.of(lever), NONE, NONE);
+    return new Concerns(NONE, NONE, NONE, List.of(lever), NONE, NONE, NONE);
   }
 
   private static Concerns of(List<String> signals, List<String> routes, List<String> points) {
-    return new Concerns(signals, routes, points, NONE, NONE, NONE);
+    return new Concerns(signals, routes, points, NONE, NONE, NONE, NONE);
   }
 
   private static Concerns of(Route route) {
@@ -61,7 +71,7 @@ record Concerns(
   }
 
   private static Concerns ofSection(String section, List<String> signals) {
-    return new Concerns(signals, NONE, NONE, NONE, NONE, List.of(section));
+    return new Concerns(signals, NONE, NONE, NONE, NONE, NONE, List.of(section));
   }
 
   private static List<String> names(List<Route> routes) {

@@ -15,6 +15,10 @@ sealed interface EventPart {
   @JsonTypeName("points")
   record Points(String points, String from, String to, String key) implements EventPart {}
 
+  /** Of gates that have a gate lock. */
+  @JsonTypeName("gates")
+  record Gates(String levelCrossing, String from, String to, String key) implements EventPart {}
+
   @JsonTypeName("instrument")
   record Instrument(String section, String instrument, String deed, String key)
       implements EventPart {}
@@ -24,6 +28,8 @@ sealed interface EventPart {
       return new Lever(e.lever(), e.from().name(), e.to().name(), e.key());
     } else if (event instanceof Event.PointsMove e) {
       return new Points(e.points(), e.from().name(), e.to().name(), e.key());
+    } else if (event instanceof Event.GatesMove e) {
+      return new Gates(e.levelCrossing(), e.from().name(), e.to().name(), e.key());
     }
     Event.AtInstrument e = (Event.AtInstrument) event;
     return new Instrument(e.section(), e.instrument(), e.deed().words(), e.key());

@@ -13,7 +13,8 @@ record LayoutPart(
     List<Points> points,
     List<Crossing> crossings,
     List<Signal> signals,
-    List<GroundFrame> groundFrames) {
+    List<GroundFrame> groundFrames,
+    List<LevelCrossing> levelCrossings) {
 
   record Track(String id, String label, boolean passenger, List<EndPart> ends, Place at) {}
 
@@ -50,6 +51,11 @@ record LayoutPart(
 
   record GroundFrame(String id, String label, List<String> points, String releaseLever, Place at) {}
 
+  /**
+   * @param gateLever the lever that works the gates, or their lock
+   */
+  record LevelCrossing(String id, String label, List<String> tracks, String gateLever, Place at) {}
+
   static LayoutPart of(Box box) {
     Layout layout = box.layout();
     return new LayoutPart(
@@ -82,6 +88,16 @@ record LayoutPart(
                         g.points(),
                         box.frame().ofRelease(g.id()).id(),
                         Place.of(g.at())))
+            .toList(),
+        layout.levelCrossings().stream()
+            .map(
+                c ->
+                    new LevelCrossing(
+                        c.id(),
+                        c.label(),
+                        c.tracks(),
+                        box.frame().ofLevelCrossing(c.id()).id(),
+                        Place.of(c.at())))
             .toList());
   }
 

@@ -26,6 +26,21 @@ record LeverPart(String id, String label, Work work, Place at) {
   @JsonTypeName("release")
   record Release(String groundFrame, boolean heldWhileOpen) implements Work {}
 
+  /**
+   * @param normal "across the road" or "across the line"
+   */
+  @JsonTypeName("gates")
+  record Gates(String levelCrossing, String normal) implements Work {}
+
+  /**
+   * @param normal "in" or "out"
+   */
+  @JsonTypeName("gate lock")
+  record GateLock(String levelCrossing, String normal) implements Work {}
+
+  @JsonTypeName("wickets")
+  record Wickets(String levelCrossing) implements Work {}
+
   @JsonTypeName("spare")
   record Spare() implements Work {}
 
@@ -42,6 +57,13 @@ record LeverPart(String id, String label, Work work, Place at) {
       return new Bolt(w.points(), w.normallyIn() ? "in" : "out");
     } else if (work instanceof lockwright.railway.frame.Work.OfRelease w) {
       return new Release(w.groundFrame(), w.heldWhileOpen());
+    } else if (work instanceof lockwright.railway.frame.Work.OfGates w) {
+      return new Gates(
+          w.levelCrossing(), w.normallyAcrossRoad() ? "across the road" : "across the line");
+    } else if (work instanceof lockwright.railway.frame.Work.OfGateLock w) {
+      return new GateLock(w.levelCrossing(), w.normallyIn() ? "in" : "out");
+    } else if (work instanceof lockwright.railway.frame.Work.OfWickets w) {
+      return new Wickets(w.levelCrossing());
     }
     return new Spare();
   }

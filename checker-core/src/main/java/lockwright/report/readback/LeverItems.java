@@ -37,6 +37,21 @@ final class LeverItems {
           + release.groundFrame()
           + (release.heldWhileOpen() ? ", held while it is open" : ", not held while it is open");
     }
+    if (work instanceof Work.OfGates gates) {
+      return "gates of level crossing "
+          + gates.levelCrossing()
+          + (gates.normallyAcrossRoad()
+              ? ": across the road at N, across the line at R"
+              : ": across the line at N, across the road at R");
+    }
+    if (work instanceof Work.OfGateLock lock) {
+      return "gate lock of level crossing "
+          + lock.levelCrossing()
+          + (lock.normallyIn() ? ": in at N, out at R" : ": out at N, in at R");
+    }
+    if (work instanceof Work.OfWickets wickets) {
+      return "wickets of level crossing " + wickets.levelCrossing();
+    }
     return "spare";
   }
 }

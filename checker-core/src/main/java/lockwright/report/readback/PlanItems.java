@@ -57,6 +57,20 @@ final class PlanItems {
                         "",
                         g.id(),
                         "works points " + Words.list(g.points()) + label(g.id(), g.label()))));
+    layout
+        .levelCrossings()
+        .forEach(
+            c ->
+                items.add(
+                    new Item(
+                        "level crossings",
+                        "",
+                        c.id(),
+                        "over "
+                            + Words.list(c.tracks())
+                            + "; gates by lever "
+                            + box.frame().ofLevelCrossing(c.id()).id()
+                            + label(c.id(), c.label()))));
     return items;
   }
 

@@ -19,13 +19,22 @@ final class MovementWords {
     this.namingSections = namingSections;
   }
 
-  /** One or two half-strokes of a lever or of points as one movement; any other event as it is. */
+  /**
+   * One or two half-strokes of a lever, points or gates as one movement; any other event as it is.
+   */
   String of(Event event) {
     if (event instanceof Event.LeverMoves move) {
       return lever(move);
     }
     if (event instanceof Event.PointsMove move) {
       return points(move);
+    }
+    if (event instanceof Event.GatesMove move) {
+      boolean open = move.from().compareTo(move.to()) < 0;
+      return (open
+              ? "open the gates of " + move.levelCrossing() + " to the road"
+              : "close the gates of " + move.levelCrossing() + " to the road")
+          + howFar(move.from(), move.to());
     }
     return atInstrument((Event.AtInstrument) event);
   }

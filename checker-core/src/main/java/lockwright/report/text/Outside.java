@@ -26,6 +26,8 @@ final class Outside {
       work(box.frame().lever(move.lever()).work(), move.to(), moved);
     } else if (event instanceof Event.PointsMove move) {
       moved.add(points(List.of(move.points()), move.to()));
+    } else if (event instanceof Event.GatesMove move) {
+      moved.add(gates(move.levelCrossing(), move.to(), true));
     }
     box.sections().forEach(s -> section(s, before, after, moved));
     return String.join("; ", moved);
@@ -50,6 +52,12 @@ final class Outside {
           release.groundFrame()
               + " release"
               + one(to, " home", " neither home nor given", " given"));
+    } else if (work instanceof Work.OfGates gates) {
+      moved.add(gates(gates.levelCrossing(), to, gates.normallyAcrossRoad()));
+    } else if (work instanceof Work.OfGateLock lock) {
+      String at = lock.normallyIn() ? " in" : " out";
+      String then = lock.normallyIn() ? " out" : " in";
+      moved.add("gate lock of " + lock.levelCrossing() + one(to, at, " neither in nor out", then));
     }
   }
 
@@ -58,6 +66,14 @@ final class Outside {
         + String.join(", ", points)
         + " lie"
         + one(to, " normal", " neither way", " reverse");
+  }
+
+  private static String gates(String crossing, Position to, boolean normallyAcrossRoad) {
+    String road = " across the road";
+    String line = " across the line";
+    return "gates of "
+        + crossing
+        + one(to, normallyAcrossRoad ? road : line, " part-way", normallyAcrossRoad ? line : road);
   }
 
   private static String one(Position to, String normal, String partWay, String reverse) {

@@ -7,35 +7,46 @@ import lockwright.railway.requirement.Requirement;
 /** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
 final class Rule {
   private static final Map<String, String> WORDS =
-      Map.of(
-          "points set",
-          "While an arm is off, all points on some one of its routes lie for it, and its flank traps"
-              + " lie for the trap.",
-          "points bolted",
-          "While a running arm is off for a route, the facing points of that route on a passenger"
-              + " line are bolted.",
-          "bolt and points agree",
-          "Points never move while their bolt is in, and a bolt goes in only with the points fully"
-              + " home.",
-          "route held",
-          "While an arm is off for a route, no points of the route, no flank trap of it, no bolt of"
-              + " its facing points and no release of a ground frame on it can be moved.",
-          "no conflict",
-          "No two arms are off for conflicting routes.",
-          "distant follows",
-          "A distant is off only while every stop signal that it speaks for is off, and the facing"
-              + " points before the last of them lie, and on a passenger line are bolted, for the"
-              + " path that it speaks for.",
-          "release home",
-          "While an arm is off for a route, the release of a ground frame with points on that route"
-              + " is home.",
-          "one token out",
-          "At most one token of a section is out of the instruments.",
-          "section signal earned",
-          "Each going off of a section signal needs a withdrawal at this box's instrument since a"
-              + " signal of that section last went off, of a token that is still out.",
-          "section signals apart",
-          "No two signals into one single-line section are off together.");
+      Map.ofEntries(
+          Map.entry(
+              "points set",
+              "While an arm is off, all points on some one of its routes lie for it, and its flank traps"
+                  + " lie for the trap."),
+          Map.entry(
+              "points bolted",
+              "While a running arm is off for a route, the facing points of that route on a passenger"
+                  + " line are bolted."),
+          Map.entry(
+              "bolt and points agree",
+              "Points never move while their bolt is in, and a bolt goes in only with the points fully"
+                  + " home."),
+          Map.entry(
+              "route held",
+              "While an arm is off for a route, no points of the route, no flank trap of it, no bolt of"
+                  + " its facing points, no release of a ground frame on it and no gates over it can be"
+                  + " moved."),
+          Map.entry("no conflict", "No two arms are off for conflicting routes."),
+          Map.entry(
+              "distant follows",
+              "A distant is off only while every stop signal that it speaks for is off, and the facing"
+                  + " points before the last of them lie, and on a passenger line are bolted, for the"
+                  + " path that it speaks for."),
+          Map.entry(
+              "release home",
+              "While an arm is off for a route, the release of a ground frame with points on that route"
+                  + " is home."),
+          Map.entry(
+              "road closed",
+              "While an arm is off for a route over a level crossing, its gates are locked across the"
+                  + " road."),
+          Map.entry("one token out", "At most one token of a section is out of the instruments."),
+          Map.entry(
+              "section signal earned",
+              "Each going off of a section signal needs a withdrawal at this box's instrument since a"
+                  + " signal of that section last went off, of a token that is still out."),
+          Map.entry(
+              "section signals apart",
+              "No two signals into one single-line section are off together."));
 
   private Rule() {}
 
@@ -80,6 +91,12 @@ final class Rule {
           + " is off, and the release of ground frame "
           + r.groundFrame()
           + " is not home";
+    } else if (requirement instanceof Requirement.RoadClosed r) {
+      return "signal "
+          + r.signal()
+          + " is off, and the gates of "
+          + r.levelCrossing()
+          + " are not locked across the road";
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return "two are out of section " + r.section();
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {

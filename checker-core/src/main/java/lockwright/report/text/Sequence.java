@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import lockwright.audit.Played;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Position;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -63,6 +64,12 @@ final class Sequence {
         && whole(a.from(), a.to(), b.to())) {
       return new Event.PointsMove(a.points(), a.from(), b.to());
     }
+    if (first instanceof Event.GatesMove a
+        && then instanceof Event.GatesMove b
+        && a.levelCrossing().equals(b.levelCrossing())
+        && whole(a.from(), a.to(), b.to())) {
+      return new Event.GatesMove(a.levelCrossing(), a.from(), b.to());
+    }
     return null;
   }
 
@@ -111,6 +118,17 @@ final class Sequence {
             "  beginning: points "
                 + points
                 + (lie.equals("R") ? " lie reverse" : " lie neither way"));
+      }
+    }
+    for (LevelCrossing crossing : box.layout().levelCrossings()) {
+      String stand = first.get(Quantity.gates(crossing.id()).key());
+      if (stand != null) {
+        text.add(
+            "  beginning: gates of "
+                + crossing.id()
+                + (stand.equals("N")
+                    ? " across the road"
+                    : stand.equals("R") ? " across the line" : " part-way"));
       }
     }
     box.sections().stream().filter(this::touched).forEach(s -> text.add(section(s, first)));

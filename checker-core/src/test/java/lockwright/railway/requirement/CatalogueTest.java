@@ -27,6 +27,7 @@ class CatalogueTest {
             .limit(Attachment.Limit.BLOCK, "a", "d")
             .section("line", "c")
             .groundFrame("yard", "3")
+            .levelCrossing("lane", "b")
             .signal("1", Arm.STOP, "a", "b")
             .signal("2", Arm.STOP, "a", "b")
             .signal("4", Arm.DISTANT, "a", "b");

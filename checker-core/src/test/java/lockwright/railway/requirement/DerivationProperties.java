@@ -120,6 +120,9 @@ class DerivationProperties {
     if (requirement instanceof Requirement.ReleaseHome r) {
       return id + " " + names(r.routes());
     }
+    if (requirement instanceof Requirement.RoadClosed r) {
+      return id + " " + names(r.routes());
+    }
     return id;
   }
 
@@ -142,6 +145,9 @@ class DerivationProperties {
         "with a route to a limit of shunt",
         any(derived, r -> r.end() instanceof Route.End.AtLimitOfShunt));
     seen("with a route into a section", any(derived, r -> r.end() instanceof Route.End.InSection));
+    seen(
+        "with a route over a level crossing",
+        derived.requirements().stream().anyMatch(Requirement.RoadClosed.class::isInstance));
     seen("with a path not signalled", !derived.notSignalled().isEmpty());
     seen("with a conflict", !derived.conflicts().isEmpty());
     seen(
@@ -189,6 +195,6 @@ class DerivationProperties {
     SEEN.forEach((what, times) -> System.out.println(what + ": " + times));
     assertThat(SEEN)
         .allSatisfy((what, times) -> assertThat(times).as(what).isGreaterThan(LAYOUTS / 100));
-    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(12);
+    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(13);
   }
 }

@@ -13,6 +13,7 @@ import lockwright.railway.layout.Crossing;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
@@ -30,6 +31,7 @@ public final class Drawing {
   private final List<Crossing> crossings = new ArrayList<>();
   private final List<Signal> signals = new ArrayList<>();
   private final List<GroundFrame> groundFrames = new ArrayList<>();
+  private final List<LevelCrossing> levelCrossings = new ArrayList<>();
   private final Map<TrackEnd, Attachment> attachments = new HashMap<>();
   private final Set<TrackEnd> limitsOfShunt = new HashSet<>();
 
@@ -153,8 +155,21 @@ public final class Drawing {
     return this;
   }
 
+  public Drawing levelCrossing(String id, String... over) {
+    levelCrossings.add(new LevelCrossing(id, id, List.of(over), NOWHERE));
+    return this;
+  }
+
   public Layout layout() {
-    return new Layout(tracks, points, crossings, signals, groundFrames, attachments, limitsOfShunt);
+    return new Layout(
+        tracks,
+        points,
+        crossings,
+        signals,
+        groundFrames,
+        levelCrossings,
+        attachments,
+        limitsOfShunt);
   }
 
   private TrackEnd free(String track) {

@@ -24,6 +24,14 @@ public final class Frames {
         .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
     bolted.forEach(p -> works.add(new Work.OfBolt(List.of(p), false)));
     layout.groundFrames().forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
+    layout
+        .levelCrossings()
+        .forEach(
+            c ->
+                works.add(
+                    works.size() % 2 == 0
+                        ? new Work.OfGates(c.id(), true)
+                        : new Work.OfGateLock(c.id(), false)));
     for (int i = 0; i < spare; i++) {
       works.add(new Work.Spare());
     }

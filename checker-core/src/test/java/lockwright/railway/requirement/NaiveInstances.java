@@ -1,6 +1,7 @@
 package lockwright.railway.requirement;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.section.Section;
@@ -75,6 +77,19 @@ final class NaiveInstances {
                 .toList();
         if (!own.isEmpty()) {
           all.add("release home: signal " + s.id() + ", ground frame " + g.id() + " " + own);
+        }
+      }
+    }
+    for (Signal s : layout.signals()) {
+      for (LevelCrossing c : layout.levelCrossings()) {
+        List<String> own = new ArrayList<>();
+        for (NaiveWalk.Found r : routes) {
+          if (r.signal().equals(s.id()) && !Collections.disjoint(r.tracks(), c.tracks())) {
+            own.add(r.name());
+          }
+        }
+        if (!own.isEmpty()) {
+          all.add("road closed: signal " + s.id() + ", level crossing " + c.id() + " " + own);
         }
       }
     }

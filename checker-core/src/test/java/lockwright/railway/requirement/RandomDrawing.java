@@ -33,6 +33,7 @@ record RandomDrawing(Layout layout, Frame frame, List<Section> sections) {
     attach(drawing, ends, sections, random);
     signals(drawing, drawing.layout(), random);
     groundFrames(drawing, drawing.layout(), random);
+    levelCrossings(drawing, drawing.layout(), random);
     Layout layout = drawing.layout();
     List<String> bolted =
         layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(3) == 0).toList();
@@ -128,6 +129,14 @@ record RandomDrawing(Layout layout, Frame frame, List<Section> sections) {
     }
     if (some.size() > half) {
       drawing.groundFrame("g2", some.subList(half, some.size()).toArray(String[]::new));
+    }
+  }
+
+  private static void levelCrossings(Drawing drawing, Layout layout, Random random) {
+    List<String> some =
+        layout.tracks().stream().map(t -> t.id()).filter(t -> random.nextInt(5) == 0).toList();
+    if (!some.isEmpty()) {
+      drawing.levelCrossing("x", some.toArray(String[]::new));
     }
   }
 }

@@ -75,6 +75,7 @@ class HostileLabelsTest {
                             s.at()))
                 .toList(),
             old.groundFrames(),
+            old.levelCrossings(),
             old.attachments(),
             old.limitsOfShunt());
     return new Box(
