@@ -1,0 +1,178 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** The locking, and what the verdicts rest on: assumptions, certificates and runs. */
+record Evidence(JsonNode result, Anchors anchors, Markup m) {
+  void write() {
+    locking();
+    assumptions();
+    pullingOrders();
+    certificates();
+    runs();
+  }
+
+  private void begin(String anchor, String heading) {
+    m.open("section", "aria-labelledby", anchor).element("h2", heading, "id", anchor);
+  }
+
+  private void locking() {
+    begin("locking", "The locking");
+    List<String> columns = List.of("no.", "entry", "note", "written at");
+    Tables.head(m, columns);
+    JsonNode locking = result.required("locking");
+    for (int i = 0; i < locking.size(); i++) {
+      JsonNode entry = locking.get(i);
+      m.open("tr", "id", "entry-" + i);
+      Tables.cell(m, columns.get(0), Integer.toString(i + 1));
+      String holds = entry.required("holds").asBoolean() ? ", holds" : "";
+      Tables.cell(m, columns.get(1), entry.required("text").asText() + holds);
+      Tables.cell(m, columns.get(2), entry.required("note").asText());
+      Tables.cell(m, columns.get(3), place(entry.required("at")));
+      m.close();
+    }
+    Tables.end(m);
+    m.close();
+  }
+
+  static String place(JsonNode at) {
+    return at.required("file").asText()
+        + ":"
+        + at.required("line").asText()
+        + ":"
+        + at.required("column").asText();
+  }
+
+  private void assumptions() {
+    begin("assumptions", "Assumptions");
+    m.element("p", "What the verdicts rest on besides the files.");
+    List<String> columns = List.of("no.", "assumed", "source", "used");
+    Tables.head(m, columns);
+    for (JsonNode a : result.required("assumptions")) {
+      String id = a.required("id").asText();
+      m.open("tr", "id", anchors.of("assumption", id));
+      Tables.cell(m, columns.get(0), Integer.toString(anchors.number("assumption", id)));
+      String section = a.has("section") ? "section " + a.required("section").asText() + ": " : "";
+      Tables.cell(m, columns.get(1), section + a.required("words").asText());
+      Tables.cell(m, columns.get(2), a.required("source").asText());
+      int users = 0;
+      for (JsonNode instance : result.required("requirements")) {
+        users += Formula.names(instance.path("assumptions")).contains(id) ? 1 : 0;
+      }
+      Tables.cell(m, columns.get(3), users == 0 ? "unused" : "by " + verdicts(users));
+      m.close();
+    }
+    Tables.end(m);
+    m.close();
+  }
+
+  private static String verdicts(int number) {
+    return number + (number == 1 ? " verdict" : " verdicts");
+  }
+
+  private void pullingOrders() {
+    begin("pulling", "Pulling orders");
+    m.element("p", "For each route the order in which its levers were pulled to clear it.");
+    RunTable table = new RunTable(anchors, m);
+    for (JsonNode instance : result.required("requirements")) {
+      if (instance.required("name").asText().equals("route can be cleared")
+          && Word.of(instance) == Word.SHOWN) {
+        JsonNode sequence = instance.required("sequence");
+        JsonNode run = anchors.part("run", sequence.required("run").asText());
+        m.open("div", "class", "order");
+        m.element("h3", sentence(instance.required("subject").asText()));
+        m.element("p", "Beginning: " + table.beginning(run), "class", "small");
+        table.order(run);
+        String least = sequence.required("shortest").asBoolean() ? "" : "; perhaps not the fewest";
+        m.open("p", "class", "small").link(anchors.of("run", run.required("id").asText()), "run");
+        m.text(least).close().close();
+      }
+    }
+    m.close();
+  }
+
+  static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  private void certificates() {
+    begin("certificates", "Certificates");
+    m.element(
+        "p",
+        "A certificate is a list of clauses. Each holds in every beginning, each movement keeps"
+            + " them all, and no state that keeps them breaks a requirement that names it. This was"
+            + " checked with a second reading of the files, by code that does not search.");
+    m.open("p").text("To check all certificates and runs again, without a search: ");
+    m.element("code", "mvn lockwright:report").close();
+    SortedMap<String, TreeSet<String>> checkedBy = new TreeMap<>();
+    SortedMap<String, Integer> users = new TreeMap<>();
+    for (JsonNode instance : result.required("requirements")) {
+      use(instance.path("proof"), checkedBy, users);
+      instance.path("proof").path("never").forEach(n -> use(n, checkedBy, users));
+    }
+    for (JsonNode c : result.required("certificates")) {
+      String digest = c.required("digest").asText();
+      m.open("div", "id", anchors.of("certificate", digest));
+      m.open("h3").text("SHA-256 ").element("code", digest).close();
+      m.element(
+          "p",
+          c.required("clauses").size()
+              + " clauses; checked by: "
+              + String.join(", ", checkedBy.getOrDefault(digest, new TreeSet<>()))
+              + "; used by "
+              + verdicts(users.getOrDefault(digest, 0)));
+      m.open("details").element("summary", "the clauses").open("ol", "class", "clauses");
+      c.required("clauses").forEach(clause -> m.element("li", clause.asText()));
+      m.close().close().close();
+    }
+    m.close();
+  }
+
+  private static void use(
+      JsonNode proof, SortedMap<String, TreeSet<String>> by, SortedMap<String, Integer> users) {
+    if (!proof.isMissingNode()) {
+      String digest = proof.required("certificate").asText();
+      users.merge(digest, 1, Integer::sum);
+      by.computeIfAbsent(digest, d -> new TreeSet<>())
+          .addAll(Formula.names(proof.required("checkedBy")));
+    }
+  }
+
+  private void runs() {
+    begin("runs", "Runs");
+    m.element(
+        "p",
+        "Each was played movement by movement on the second reading of the files. The witnesses"
+            + " show that no proof is empty: what it speaks about does come about.");
+    SortedMap<Integer, List<String>> uses = new TreeMap<>();
+    for (JsonNode instance : result.required("requirements")) {
+      for (JsonNode w : instance.path("proof").path("witnesses")) {
+        use(uses, w.required("run").asText(), "witness: " + w.required("subject").asText());
+      }
+      if (instance.has("sequence")) {
+        String word = Word.of(instance).word() + ": " + instance.required("id").asText();
+        use(uses, instance.required("sequence").required("run").asText(), word);
+      }
+    }
+    RunTable table = new RunTable(anchors, m);
+    for (JsonNode run : result.required("runs")) {
+      String id = run.required("id").asText();
+      List<String> of = uses.getOrDefault(anchors.number("run", id), List.of());
+      m.open("details", "id", anchors.of("run", id));
+      m.open("summary").element("b", id).text(" " + String.join("; ", new TreeSet<>(of))).close();
+      m.element("p", run.required("strokes").asText() + " strokes", "class", "small");
+      table.write(run);
+      m.close();
+    }
+    m.close();
+  }
+
+  private void use(SortedMap<Integer, List<String>> uses, String run, String what) {
+    uses.computeIfAbsent(anchors.number("run", run), r -> new ArrayList<>()).add(what);
+  }
+}
