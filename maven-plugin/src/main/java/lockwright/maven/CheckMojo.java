@@ -16,6 +16,7 @@ import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
+import lockwright.report.page.ProofReport;
 import lockwright.report.readback.ReadBack;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Rejection;
@@ -115,7 +116,9 @@ public class CheckMojo extends AbstractMojo {
           new Check(limits, search.apply(outputs.folder()), progress).run(read, built.digests());
     }
     outputs.write(Outputs.LOG, FullLog.of(findings));
-    outputs.write(Outputs.RESULT, ResultJson.bytes(findings));
+    byte[] result = ResultJson.bytes(findings);
+    outputs.write(Outputs.RESULT, result);
+    outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(result));
     tell(findings, outputs);
   }
 
@@ -149,6 +152,7 @@ public class CheckMojo extends AbstractMojo {
   private void tell(Findings findings, Outputs outputs) throws MojoFailureException {
     if (findings.tally().passes()) {
       Summary.passed(findings).forEach(getLog()::info);
+      getLog().info("proof report: " + outputs.folder().resolve(Outputs.PROOF_REPORT));
       return;
     }
     Consumer<String> line = warnOnly ? getLog()::warn : getLog()::error;
@@ -159,6 +163,7 @@ public class CheckMojo extends AbstractMojo {
     }
     text.add("full log: " + outputs.folder().resolve(Outputs.LOG));
     text.add("result:   " + outputs.folder().resolve(Outputs.RESULT));
+    text.add("report:   " + outputs.folder().resolve(Outputs.PROOF_REPORT));
     if (!warnOnly) {
       throw new MojoFailureException(String.join("\n", text));
     }
