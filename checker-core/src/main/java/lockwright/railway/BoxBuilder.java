@@ -11,6 +11,7 @@ import lockwright.railway.layout.Layout;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Derivation;
 import lockwright.railway.requirement.Derived;
+import lockwright.railway.requirement.Expectation;
 import lockwright.railway.section.Section;
 import lockwright.spec.Problem;
 import lockwright.spec.Problems;
@@ -24,12 +25,17 @@ public final class BoxBuilder {
   /**
    * The outcome: a box without problems, or problems without a box.
    *
+   * @param expectations what its author says of instances that fail, in the order of the file
    * @param problems by place
    * @param digests for each file that was read, SHA-256 of the bytes that were parsed
    */
   public record Built(
-      Optional<Box> box, List<Problem> problems, SortedMap<String, String> digests) {
+      Optional<Box> box,
+      List<Expectation> expectations,
+      List<Problem> problems,
+      SortedMap<String, String> digests) {
     public Built {
+      expectations = List.copyOf(expectations);
       problems = List.copyOf(problems);
       digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
       if (box.isPresent() != problems.isEmpty()) {
@@ -49,7 +55,27 @@ public final class BoxBuilder {
 
   public static Built build(SpecFolder spec) {
     Problems problems = new Problems();
-    problems.addAll(spec.problems());
+    problems.addAll(problems(spec, false));
+    Optional<Box> box = box(spec, problems);
+    problems.addAll(problems(spec, true));
+    List<Expectation> expectations =
+        box.flatMap(b -> spec.waivers().map(w -> WaiversBuilder.build(w, b, problems)))
+            .orElse(List.of());
+    List<Problem> all = problems.sorted();
+    return all.isEmpty()
+        ? new Built(box, expectations, all, spec.digests())
+        : new Built(Optional.empty(), List.of(), all, spec.digests());
+  }
+
+  /** Those of the form of the waivers, or all others: the waivers are no part of the box. */
+  private static List<Problem> problems(SpecFolder spec, boolean ofWaivers) {
+    return spec.problems().stream()
+        .filter(p -> p.span().file().equals(SpecFolder.WAIVERS) == ofWaivers)
+        .toList();
+  }
+
+  /** The box, if there is no problem. */
+  private static Optional<Box> box(SpecFolder spec, Problems problems) {
     Optional<Layout> layout =
         spec.plan().flatMap(plan -> LayoutBuilder.build(plan, spec, problems));
     Optional<Frame> frame = spec.frame().map(file -> FrameBuilder.build(file, spec, problems));
@@ -58,13 +84,12 @@ public final class BoxBuilder {
             .flatMap(t -> spec.frame().map(f -> LockingBuilder.build(t, f, spec, problems)));
     List<Section> sections =
         spec.sections().map(s -> SectionsBuilder.build(s, spec, problems)).orElse(List.of());
-    List<Problem> all = problems.sorted();
-    if (!all.isEmpty()) {
-      return new Built(Optional.empty(), all, spec.digests());
+    if (!problems.isEmpty()) {
+      return Optional.empty();
     }
     String name = spec.plan().flatMap(p -> p.box()).map(Written::text).orElseThrow();
-    Box box = box(name, layout.orElseThrow(), frame.orElseThrow(), locking.orElseThrow(), sections);
-    return new Built(Optional.of(box), all, spec.digests());
+    return Optional.of(
+        box(name, layout.orElseThrow(), frame.orElseThrow(), locking.orElseThrow(), sections));
   }
 
   private static Box box(

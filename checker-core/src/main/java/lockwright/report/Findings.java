@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lockwright.audit.Audited;
@@ -16,13 +17,15 @@ import lockwright.railway.Box;
  * @param audited one verdict a requirement, in the order of the box
  * @param decidedBy the engine that decided each target, by the target's id
  * @param solver name and version of the solver that searched
+ * @param expectations what the author says of instances that fail
  */
 public record Findings(
     Box box,
     SortedMap<String, String> digests,
     List<Audited> audited,
     Map<String, String> decidedBy,
-    String solver) {
+    String solver,
+    Expectations expectations) {
   public Findings {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
     audited = List.copyOf(audited);
@@ -31,12 +34,61 @@ public record Findings(
       throw new IllegalArgumentException(
           audited.size() + " verdicts for " + box.requirements().size() + " requirements");
     }
+    if (audited.stream().flatMap(a -> expectations.judge(a).stream()).count()
+        != expectations.all().size()) {
+      throw new IllegalArgumentException("something is expected of what the box does not have");
+    }
   }
 
-  /** How many verdicts there are of each kind. */
+  /** Those of a box of which nothing is expected: every verdict counts. */
+  public Findings(
+      Box box,
+      SortedMap<String, String> digests,
+      List<Audited> audited,
+      Map<String, String> decidedBy,
+      String solver) {
+    this(box, digests, audited, decidedBy, solver, Expectations.NONE);
+  }
+
+  /** The same verdicts, held against what the author expects and waives. */
+  public Findings against(Expectations others) {
+    return new Findings(box, digests, audited, decidedBy, solver, others);
+  }
+
+  /** How many verdicts there are of each kind, whatever is expected. */
   public Tally tally() {
     List<Tally> all = new ArrayList<>();
     audited.forEach(a -> all.add(a.fold(Tally.OF_ONE)));
     return all.stream().reduce(Tally.NONE, Tally::plus);
+  }
+
+  /** What became of what is expected of this requirement, if anything is. */
+  public Optional<Judgement> judgement(Audited of) {
+    return expectations.judge(of);
+  }
+
+  /** All that became of what is expected, in the order of the box. */
+  public List<Judgement> judgements() {
+    return audited.stream().flatMap(a -> judgement(a).stream()).toList();
+  }
+
+  /**
+   * Those that fail the build: with a verdict that does, unless that is expected or waived; and
+   * those of which something is expected or waived that is not so, or is no longer to be.
+   */
+  public List<Audited> failing() {
+    return audited.stream().filter(this::fails).toList();
+  }
+
+  private boolean fails(Audited one) {
+    return judgement(one).map(j -> !j.holds()).orElse(Failing.of(one).isPresent());
+  }
+
+  /**
+   * Whether the build may pass: nothing fails, and a requirement of safety is proved, for nothing
+   * proves nothing.
+   */
+  public boolean passes() {
+    return failing().isEmpty() && tally().proved() > 0;
   }
 }

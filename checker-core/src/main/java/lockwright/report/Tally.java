@@ -53,17 +53,4 @@ public record Tally(int proved, int empty, int broken, int undecided, int shown,
   public int all() {
     return proved + empty + broken + undecided + shown + impossible;
   }
-
-  /** Those that fail the build. */
-  public int failing() {
-    return empty + broken + undecided + impossible;
-  }
-
-  /**
-   * Whether the build may pass: each requirement is proved or shown, and there is one of safety,
-   * for nothing proves nothing.
-   */
-  public boolean passes() {
-    return failing() == 0 && proved > 0;
-  }
 }

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * A file that cannot be taken apart is absent here, and a problem tells why.
  *
  * @param sections empty also where there is no such file, which is no problem
+ * @param waivers the same
  * @param digests for each file that was read, SHA-256 of the bytes that were parsed, in hexadecimal
  * @param problems by place
  */
@@ -27,6 +28,7 @@ public record SpecFolder(
     Optional<FrameFile> frame,
     Optional<LockingFile> locking,
     Optional<SectionsFile> sections,
+    Optional<WaiversFile> waivers,
     SortedMap<String, String> digests,
     List<Problem> problems) {
   public static final String PLAN = "plan.yaml";
@@ -34,11 +36,12 @@ public record SpecFolder(
   public static final String LOCKING_CSV = "locking.csv";
   public static final String LOCKING_YAML = "locking.yaml";
   public static final String SECTIONS = "sections.yaml";
+  public static final String WAIVERS = "waivers.yaml";
 
   private static final List<String> FILES =
-      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS);
+      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS);
   private static final Pattern LOOKS_LIKE_ONE =
-      Pattern.compile("(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?)(\\..*)?");
+      Pattern.compile("(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?)(\\..*)?");
 
   public SpecFolder {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -101,6 +104,7 @@ public record SpecFolder(
           yaml(FRAME, FrameReader::read),
           csv.or(() -> yaml),
           yaml(SECTIONS, SectionsReader::read),
+          yaml(WAIVERS, WaiversReader::read),
           digests,
           problems.sorted());
     }

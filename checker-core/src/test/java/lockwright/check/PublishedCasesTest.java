@@ -24,7 +24,7 @@ class PublishedCasesTest {
   void the_published_junction_is_proved() {
     Findings findings = Boxes.check(Boxes.test("e1-junction"));
 
-    assertThat(findings.tally().passes()).isTrue();
+    assertThat(findings.passes()).isTrue();
     assertThat(findings.tally().proved()).isEqualTo(8);
     assertThat(Boxes.movements(findings, "route can be cleared: route 2 to branch"))
         .as("published: with 4 and 3 reversed, 2 is free")
@@ -86,7 +86,7 @@ class PublishedCasesTest {
         .isEqualTo("property directed reachability");
     assertThat(Boxes.of(findings, "lever can be moved: lever 4"))
         .isInstanceOf(Audited.Impossible.class);
-    assertThat(findings.tally().passes()).isFalse();
+    assertThat(findings.passes()).isFalse();
   }
 
   /**
@@ -120,6 +120,6 @@ class PublishedCasesTest {
     Findings findings = Boxes.check(Boxes.test("released-in-a-ring"), new Limits(60, 1, 0));
 
     assertThat(findings.audited()).hasOnlyElementsOfType(Audited.Undecided.class);
-    assertThat(findings.tally().passes()).isFalse();
+    assertThat(findings.passes()).isFalse();
   }
 }

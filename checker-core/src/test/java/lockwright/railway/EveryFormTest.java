@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +14,9 @@ import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.TrackEnd;
 import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Expectation;
 import lockwright.railway.section.Section;
+import lockwright.spec.Span;
 import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.Test;
 
@@ -99,6 +102,24 @@ class EveryFormTest {
     assertThat(box.layout().limitsOfShunt()).isEqualTo(Set.of(new TrackEnd("approach", 0)));
     assertThat(box.layout().track("siding").passenger()).isFalse();
     assertThat(box.layout().track("siding").label()).isEqualTo("Siding");
+  }
+
+  @Test
+  void failures_are_expected_or_waived() {
+    assertThat(BoxBuilder.read(SpecsOnDisk.EVERY_FORM).expectations())
+        .containsExactly(
+            new Expectation(
+                "one token out: section Fen to Holm",
+                Expectation.Verdict.BROKEN,
+                "an irregular withdrawal, once",
+                Optional.empty(),
+                new Span("waivers.yaml", 2, 3)),
+            new Expectation(
+                "points set: signal 3",
+                Expectation.Verdict.BROKEN,
+                "the entry for the trap comes with the next change of the frame",
+                Optional.of(new Expectation.Waiver("signal engineer", LocalDate.of(2031, 4, 30))),
+                new Span("waivers.yaml", 4, 3)));
   }
 
   @Test

@@ -51,6 +51,14 @@ class SpecPageTest {
         .hasSize(3);
   }
 
+  @Test
+  void the_waivers_on_the_page_fit_the_junction() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.write(folder, "waivers.yaml", shown("## `waivers.yaml`\n"));
+    assertThat(BoxBuilder.read(folder).problems()).isEmpty();
+    assertThat(BoxBuilder.read(folder).expectations()).hasSize(2);
+  }
+
   /** The first block of code after a heading. */
   private static String shown(String heading) throws IOException {
     String page = Files.readString(PAGE);

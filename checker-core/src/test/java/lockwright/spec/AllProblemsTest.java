@@ -18,6 +18,7 @@ class AllProblemsTest {
     SpecsOnDisk.change(folder, "frame.yaml", "3: {signal: 3}", "3: {signal: 33}");
     SpecsOnDisk.change(folder, "locking.yaml", "locks: [3, 4, 7]", "locks: [3, 4, 17, 2, 10]");
     SpecsOnDisk.change(folder, "sections.yaml", "[Quarry Halt]", "[Quarry Holt]");
+    SpecsOnDisk.change(folder, "waivers.yaml", "until: 2031-04-30", "until: 2031-04-31");
     assertThat(SpecsOnDisk.places(BoxBuilder.read(folder).problems()))
         .containsExactly(
             "FRAME-103 frame.yaml:4:15",
@@ -27,7 +28,8 @@ class AllProblemsTest {
             "FRAME-105 plan.yaml:30:3",
             "PLAN-110 plan.yaml:31:11",
             "PLAN-104 plan.yaml:43:13",
-            "SECT-108 sections.yaml:7:18");
+            "SECT-108 sections.yaml:7:18",
+            "WAIV-103 waivers.yaml:8:12");
   }
 
   /** What cannot be read is not compared with what can. */

@@ -150,7 +150,15 @@ class HostileFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Sections.yaml", "sections.yml", "section.yaml", "PLAN.YAML", "sections"})
+  @ValueSource(
+      strings = {
+        "Sections.yaml",
+        "sections.yml",
+        "section.yaml",
+        "PLAN.YAML",
+        "sections",
+        "waiver.yaml"
+      })
   void a_file_under_a_name_almost_right_is_told(String name) throws IOException {
     SpecsOnDisk.write(folder, name, "sections: {}\n");
     assumeTrue(SpecsOnDisk.children(folder).size() == 4, "this system takes the two names for one");

@@ -19,7 +19,13 @@ import net.jqwik.api.lifecycle.BeforeContainer;
 /** Whatever the files hold, the outcome is a box or problems, never an exception. */
 class ReadingProperties {
   private static final List<String> FILES =
-      List.of("plan.yaml", "frame.yaml", "locking.csv", "locking.yaml", "sections.yaml");
+      List.of(
+          "plan.yaml",
+          "frame.yaml",
+          "locking.csv",
+          "locking.yaml",
+          "sections.yaml",
+          "waivers.yaml");
   private static Path folder;
 
   @BeforeContainer

@@ -141,6 +141,95 @@ class CheckMojoTest {
         .noneMatch(l -> l.matches("INFO .*proved.*"));
   }
 
+  private static final String WAIVER =
+      """
+      waived:
+        "points set: signal 2":
+          verdict: broken
+          reason: to be mended with the frame
+          role: signal engineer
+          until: 2031-04-30
+      """;
+
+  @Test
+  void a_breach_waived_until_a_day_passes_and_is_shown_as_broken() throws Exception {
+    write("locking.csv", LOCKING.replace("2;3, 4;;\n", "2;3;;\n"));
+    write("waivers.yaml", WAIVER);
+    goal.date = "2031-04-30";
+    goal.execute();
+    assertThat(log.lines)
+        .containsSubsequence(
+            "WARNING Expected and waived: 1 holds (on 2031-04-30)",
+            "WARNING   broken, waived: points set: signal 2",
+            "WARNING     by: signal engineer, until 2031-04-30",
+            "WARNING     reason: to be mended with the frame")
+        .anyMatch(
+            l ->
+                l.matches(
+                    "INFO Alder Fen: [0-9]+ requirements of safety proved, [0-9]+ possibilities"
+                        + " shown, 1 broken as waived .*"));
+    assertThat(Files.readString(output("check.txt")))
+        .contains("\nbroken, waived: points set: signal 2\n")
+        .doesNotContain("proved: points set: signal 2");
+    assertThat(Files.readString(output("result.json")))
+        .contains("\"passes\": true", "\"date\": \"2031-04-30\"", "\"state\": \"holds\"");
+  }
+
+  @Test
+  void a_waiver_past_its_date_fails_and_is_named_in_the_message() throws Exception {
+    write("locking.csv", LOCKING.replace("2;3, 4;;\n", "2;3;;\n"));
+    write("waivers.yaml", WAIVER);
+    goal.date = "2031-05-01";
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageContaining("requirements fails (1 past its date)\n")
+        .hasMessageContaining(
+            "\nbroken, waived only until 2031-04-30: points set: signal 2\n"
+                + "  it is past its date: ")
+        .hasMessageContaining("waivers.yaml:2:3\n");
+    assertThat(log.lines)
+        .contains(
+            "ERROR Expected and waived: 1 past its date (on 2031-05-01)",
+            "ERROR broken, waived only until 2031-04-30: points set: signal 2");
+  }
+
+  @Test
+  void a_waiver_of_what_is_proved_fails_and_is_named_in_the_message() throws Exception {
+    write("waivers.yaml", WAIVER);
+    goal.date = "2031-04-01";
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageContaining("requirements fails (1 no longer bites)\n")
+        .hasMessageContaining(
+            "\nproved, and not broken as waived: points set: signal 2\n  it no longer bites: ");
+  }
+
+  @Test
+  void without_a_date_a_box_with_a_waiver_is_not_checked_and_one_that_expects_is()
+      throws Exception {
+    write("locking.csv", LOCKING.replace("2;3, 4;;\n", "2;3;;\n"));
+    write("waivers.yaml", WAIVER);
+    goal.search =
+        folder -> {
+          throw new AssertionError("nothing is to be searched");
+        };
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageStartingWith("NOT VERIFIED: waivers.yaml waives something until a day")
+        .hasMessageContaining("-Dlockwright.date=2031-04-30");
+    goal.date = "today";
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageStartingWith("NOT VERIFIED: 'today' is no date");
+    goal.date = null;
+    goal.search = new CheckMojo().search;
+    write(
+        "waivers.yaml",
+        "expected:\n  'points set: signal 2': {verdict: broken, reason: a lesson}\n");
+    goal.execute();
+    assertThat(log.lines).contains("WARNING Expected and waived: 1 holds");
+  }
+
   @Test
   void an_undecided_box_fails_and_nothing_undecided_is_called_proved() throws Exception {
     goal.effort = 1;

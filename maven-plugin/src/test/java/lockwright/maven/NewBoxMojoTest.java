@@ -28,6 +28,7 @@ class NewBoxMojoTest {
           "box-schemas/locking.schema.json",
           "box-schemas/plan.schema.json",
           "box-schemas/sections.schema.json",
+          "box-schemas/waivers.schema.json",
           "box/frame.yaml",
           "box/locking.csv",
           "box/plan.yaml",

@@ -12,6 +12,7 @@ import java.util.List;
  * @param sequence for the verdicts broken and shown
  * @param reason for the verdict undecided
  * @param assumptions the ids of those that a proof or a possibility shown rests on
+ * @param expectation if its author expects or waives something
  */
 record Instance(
     String id,
@@ -24,7 +25,8 @@ record Instance(
     Proof proof,
     Sequence sequence,
     String reason,
-    List<String> assumptions) {
+    List<String> assumptions,
+    ExpectationPart expectation) {
 
   /**
    * @param certificate by its digest

@@ -50,7 +50,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
             a.shortest(),
             movement ? "movement" : "state",
             missing(r, a.played()));
-    return instance(r, "broken", decidedBy(r.id()), null, sequence, null, null);
+    return instance(a, "broken", decidedBy(r.id()), null, sequence, null, null);
   }
 
   @Override
@@ -58,12 +58,12 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
     Requirement r = a.requirement();
     Instance.Sequence sequence =
         new Instance.Sequence(runs.whole(a.played()), a.shortest(), null, null);
-    return instance(r, "shown", decidedBy(r.id()), null, sequence, null, assumptions(r));
+    return instance(a, "shown", decidedBy(r.id()), null, sequence, null, assumptions(r));
   }
 
   @Override
   public Instance undecided(Audited.Undecided a) {
-    return instance(a.requirement(), "undecided", null, null, null, a.reason(), null);
+    return instance(a, "undecided", null, null, null, a.reason(), null);
   }
 
   private Instance proof(
@@ -76,17 +76,18 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
     Requirement r = a.requirement();
     Instance.Proof proof =
         new Instance.Proof(certificates.digest(certificate), words(by), witnesses, never);
-    return instance(r, verdict, decidedBy(r.id()), proof, null, null, assumptions(r));
+    return instance(a, verdict, decidedBy(r.id()), proof, null, null, assumptions(r));
   }
 
-  private static Instance instance(
-      Requirement r,
+  private Instance instance(
+      Audited a,
       String verdict,
       String decidedBy,
       Instance.Proof proof,
       Instance.Sequence sequence,
       String reason,
       List<String> assumptions) {
+    Requirement r = a.requirement();
     return new Instance(
         r.id(),
         r.name(),
@@ -98,7 +99,8 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
         proof,
         sequence,
         reason,
-        assumptions);
+        assumptions,
+        findings.judgement(a).map(ExpectationPart::of).orElse(null));
   }
 
   private Instance.Absent absent(Audited.Never never) {

@@ -5,13 +5,13 @@ import java.util.List;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
-import lockwright.railway.Box;
+import lockwright.report.Findings;
 
 /** What there is to say of a verdict, below the line with its word. */
-record Finding(Box box) implements Audited.Cases<List<String>> {
+record Finding(Findings findings) implements Audited.Cases<List<String>> {
   /** The line with the word, and what is below it. */
   List<String> text(Audited audited) {
-    List<String> text = new ArrayList<>(List.of(Word.line(audited)));
+    List<String> text = new ArrayList<>(List.of(VerdictLine.of(findings, audited)));
     text.addAll(audited.fold(this));
     return text;
   }
@@ -31,7 +31,7 @@ record Finding(Box box) implements Audited.Cases<List<String>> {
 
   @Override
   public List<String> broken(Audited.Broken broken) {
-    Sequence sequence = Sequence.of(box, broken.played());
+    Sequence sequence = Sequence.of(findings.box(), broken.played());
     List<String> text = new ArrayList<>(sequence.text());
     text.add("  here it breaks: " + Rule.broken(broken.requirement()));
     text.add("  the requirement: " + Rule.words(broken.requirement()));
@@ -39,7 +39,7 @@ record Finding(Box box) implements Audited.Cases<List<String>> {
         broken.shortest()
             ? "  no sequence of fewer half-strokes and events breaks it"
             : "  perhaps a shorter sequence breaks it too");
-    MissingEntry.draft(box, broken.requirement(), broken.played())
+    MissingEntry.draft(findings.box(), broken.requirement(), broken.played())
         .ifPresent(missing -> text.addAll(missing(missing, sequence)));
     return text;
   }
@@ -61,7 +61,7 @@ record Finding(Box box) implements Audited.Cases<List<String>> {
 
   @Override
   public List<String> shown(Audited.Shown shown) {
-    return Sequence.of(box, shown.played()).text();
+    return Sequence.of(findings.box(), shown.played()).text();
   }
 
   @Override

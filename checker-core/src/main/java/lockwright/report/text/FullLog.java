@@ -22,9 +22,14 @@ public final class FullLog {
     text.add("");
     findings.digests().forEach((file, digest) -> text.add(digest + "  " + file));
     text.add("");
-    text.add(Summary.count(findings.tally()));
+    text.add(Summary.count(findings));
     text.add("");
-    Finding finding = new Finding(findings.box());
+    List<String> known = KnownFailures.text(findings);
+    if (!known.isEmpty()) {
+      text.addAll(known);
+      text.add("");
+    }
+    Finding finding = new Finding(findings);
     findings.audited().forEach(a -> text.addAll(finding.text(a)));
     return String.join("\n", Shown.lines(text)) + "\n";
   }

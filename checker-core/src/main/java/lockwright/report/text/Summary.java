@@ -1,15 +1,18 @@
 package lockwright.report.text;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.report.Findings;
+import lockwright.report.Judgement;
 import lockwright.report.Shown;
 import lockwright.report.Tally;
 
@@ -28,7 +31,7 @@ public final class Summary {
    */
   public static List<String> passed(Findings findings) {
     Tally tally = findings.tally();
-    if (!tally.passes()) {
+    if (!findings.passes()) {
       throw new IllegalArgumentException("the box does not pass: " + tally);
     }
     String name = findings.box().name();
@@ -39,7 +42,9 @@ public final class Summary {
                 + counted(tally.proved(), "requirement", "requirements")
                 + " of safety proved, "
                 + counted(tally.shown(), "possibility", "possibilities")
-                + " shown ("
+                + " shown"
+                + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
+                + " ("
                 + findings.solver()
                 + "; certificates checked by: "
                 + checkers(findings)
@@ -47,50 +52,84 @@ public final class Summary {
             name + ": " + CAUTION));
   }
 
-  /** How many requirements fail, and the first breach, or else the first other failure, in full. */
+  /**
+   * How many requirements fail, and the first breach, or else the first other failure, in full; and
+   * each expectation or waiver that fails the build.
+   */
   public static List<String> failed(Findings findings) {
     List<String> text = new ArrayList<>();
-    text.add(findings.box().name() + ": " + count(findings.tally()));
-    first(findings).ifPresent(a -> text.addAll(new Finding(findings.box()).text(a)));
+    text.add(findings.box().name() + ": " + count(findings));
+    first(findings).ifPresent(a -> text.addAll(new Finding(findings).text(a)));
+    text.addAll(KnownFailures.failing(findings));
     return Shown.lines(text);
   }
 
   /** One line for each requirement that fails, in the order of the box. */
   public static List<String> failing(Findings findings) {
-    return Shown.lines(failures(findings).map(Word::line).toList());
+    return Shown.lines(findings.failing().stream().map(a -> VerdictLine.of(findings, a)).toList());
+  }
+
+  /** All that is expected and waived, and what became of it; empty if nothing is. */
+  public static List<String> knownFailures(Findings findings) {
+    return Shown.lines(KnownFailures.text(findings));
   }
 
   private static Optional<Audited> first(Findings findings) {
-    return Stream.concat(
-            failures(findings).filter(a -> Word.of(a) == Word.BROKEN), failures(findings))
+    List<Audited> all = unforeseen(findings);
+    return Stream.concat(all.stream().filter(a -> Word.of(a) == Word.BROKEN), all.stream())
         .findFirst();
   }
 
-  private static Stream<Audited> failures(Findings findings) {
-    return findings.audited().stream().filter(a -> Word.of(a).fails());
+  /** The failures of which nothing is expected. */
+  private static List<Audited> unforeseen(Findings findings) {
+    return findings.failing().stream().filter(a -> findings.judgement(a).isEmpty()).toList();
   }
 
   /** "2 of 97 requirements fail (1 broken, 1 undecided)". */
-  static String count(Tally tally) {
-    if (tally.failing() == 0) {
-      return tally.passes()
-          ? "none of " + counted(tally.all(), "requirement", "requirements") + " fails"
-          : "there is no requirement of safety, so nothing is said of its safety";
+  static String count(Findings findings) {
+    int all = findings.tally().all();
+    int failing = findings.failing().size();
+    List<String> held = KnownFailures.held(findings);
+    String requirements = counted(all, "requirement", "requirements");
+    if (failing > 0) {
+      return failing
+          + " of "
+          + requirements
+          + (failing == 1 ? " fails (" : " fail (")
+          + String.join(", ", kinds(findings))
+          + ")"
+          + held.stream().map(h -> ", " + h).collect(joining());
     }
-    List<String> kinds = new ArrayList<>();
-    kind(tally.broken(), Word.BROKEN, kinds);
-    kind(tally.empty(), Word.EMPTY, kinds);
-    kind(tally.undecided(), Word.UNDECIDED, kinds);
-    kind(tally.impossible(), Word.IMPOSSIBLE, kinds);
-    return tally.failing()
-        + " of "
-        + counted(tally.all(), "requirement", "requirements")
-        + (tally.failing() == 1 ? " fails (" : " fail (")
-        + String.join(", ", kinds)
-        + ")";
+    if (!findings.passes()) {
+      return all == 0 || held.isEmpty()
+          ? "there is no requirement of safety, so nothing is said of its safety"
+          : "no requirement of safety is proved, so nothing is said of its safety: "
+              + String.join(", ", held);
+    }
+    return held.isEmpty()
+        ? "none of " + requirements + " fails"
+        : all
+            - KnownFailures.count(findings, Judgement.State.HOLDS)
+            + " of "
+            + requirements
+            + " proved or shown, "
+            + String.join(", ", held);
   }
 
-  private static void kind(int number, Word word, List<String> kinds) {
+  private static List<String> kinds(Findings findings) {
+    List<String> kinds = new ArrayList<>();
+    List<Word> words = unforeseen(findings).stream().map(Word::of).toList();
+    for (Word word : List.of(Word.BROKEN, Word.EMPTY, Word.UNDECIDED, Word.IMPOSSIBLE)) {
+      kind(Collections.frequency(words, word), word.toString(), kinds);
+    }
+    for (Judgement.State state :
+        List.of(Judgement.State.NO_LONGER_BITES, Judgement.State.PAST_ITS_DATE)) {
+      kind(KnownFailures.count(findings, state), state.toString(), kinds);
+    }
+    return kinds;
+  }
+
+  private static void kind(int number, String word, List<String> kinds) {
     if (number > 0) {
       kinds.add(number + " " + word);
     }
@@ -107,6 +146,6 @@ public final class Summary {
         all.addAll(proved.checkedBy());
       }
     }
-    return all.stream().map(CheckedBy::words).collect(Collectors.joining(", "));
+    return all.stream().map(CheckedBy::words).collect(joining(", "));
   }
 }

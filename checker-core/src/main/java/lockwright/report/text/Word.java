@@ -5,12 +5,12 @@ import lockwright.audit.Audited;
 
 /** The one word of a verdict. */
 enum Word {
-  PROVED(false),
-  EMPTY(true),
-  BROKEN(true),
-  UNDECIDED(true),
-  SHOWN(false),
-  IMPOSSIBLE(true);
+  PROVED,
+  EMPTY,
+  BROKEN,
+  UNDECIDED,
+  SHOWN,
+  IMPOSSIBLE;
 
   private static final Audited.Cases<Word> OF =
       new Audited.Cases<>() {
@@ -45,24 +45,8 @@ enum Word {
         }
       };
 
-  private final boolean fails;
-
-  Word(boolean fails) {
-    this.fails = fails;
-  }
-
   static Word of(Audited audited) {
     return audited.fold(OF);
-  }
-
-  /** Whether it fails the build. */
-  boolean fails() {
-    return fails;
-  }
-
-  /** The word, and what it is the verdict on. */
-  static String line(Audited audited) {
-    return of(audited) + ": " + audited.requirement().id();
   }
 
   @Override

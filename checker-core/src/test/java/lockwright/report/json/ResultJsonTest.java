@@ -1,6 +1,7 @@
 package lockwright.report.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -36,7 +37,7 @@ class ResultJsonTest {
   void the_counts_are_those_of_the_findings(Findings findings) {
     JsonNode json = Results.json(findings);
     Tally tally = findings.tally();
-    assertThat(json.get("passes").booleanValue()).isEqualTo(tally.passes());
+    assertThat(json.get("passes").booleanValue()).isEqualTo(findings.passes());
     Map<String, Integer> all = new HashMap<>();
     json.get("catalogue")
         .forEach(
@@ -76,6 +77,34 @@ class ResultJsonTest {
     assertThat(broken.at("/verdict").textValue()).isEqualTo("broken");
     assertThat(broken.at("/sequence/shortest").booleanValue()).isTrue();
     assertThat(broken.at("/sequence/missing/entry/text").textValue()).isEqualTo(Results.LEFT_OUT);
+  }
+
+  @Test
+  void what_is_expected_and_waived_stands_beside_a_verdict_that_stays_what_it_is() {
+    JsonNode json = Results.json(Results.WAIVED);
+    assertThat(json.get("counts")).isEqualTo(Results.json(Results.BROKEN).get("counts"));
+    assertThat(json.get("expectations").toString())
+        .isEqualTo(
+            "{\"date\":\"2031-05-01\",\"expected\":1,\"waived\":2,"
+                + "\"hold\":1,\"noLongerBite\":1,\"pastTheirDate\":1}");
+    assertThat(json.get("requirements"))
+        .filteredOn(r -> r.has("expectation"))
+        .extracting(
+            r -> r.get("id").textValue(),
+            r -> r.get("verdict").textValue(),
+            r -> r.at("/expectation/verdict").textValue(),
+            r -> r.at("/expectation/state").textValue(),
+            r -> r.at("/expectation/until").asText())
+        .containsExactly(
+            tuple("points set: signal 1", "broken", "broken", "past its date", "2031-04-30"),
+            tuple("points set: signal 2", "proved", "broken", "no longer bites", "2031-05-01"),
+            tuple("no conflict: signals 1 and 2", "broken", "broken", "holds", ""));
+  }
+
+  @Test
+  void without_waivers_there_is_no_date() {
+    assertThat(Results.text(Results.BROKEN.against(Results.NOTHING)))
+        .isEqualTo(Results.text(Results.BROKEN));
   }
 
   @ParameterizedTest

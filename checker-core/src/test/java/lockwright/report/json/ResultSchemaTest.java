@@ -109,7 +109,7 @@ class ResultSchemaTest {
   @ParameterizedTest
   @MethodSource
   void a_result_with_one_thing_wrong_is_not_valid(Consumer<ObjectNode> wrong) {
-    ObjectNode json = (ObjectNode) Results.json(Results.BROKEN);
+    ObjectNode json = (ObjectNode) Results.json(Results.WAIVED);
     wrong.accept(json);
     assertThat(errors(json)).isNotEmpty();
   }
@@ -141,6 +141,14 @@ class ResultSchemaTest {
         wrong("line 0", o -> in(o, "/locking/0/at").put("line", 0)),
         wrong("a count as text", o -> in(o, "/counts").put("proved", "60")),
         wrong("another format", o -> o.put("format", 2)),
+        wrong("broken, expected to be empty", o -> holding(o).put("verdict", "empty")),
+        wrong("expected, with a role", o -> holding(o).put("role", "signal engineer")),
+        wrong("waived, with no last day", o -> late(o).remove("until")),
+        wrong("waived, with no role", o -> late(o).remove("role")),
+        wrong("expected to be proved", o -> late(o).put("verdict", "proved")),
+        wrong("expected for no reason", o -> holding(o).remove("reason")),
+        wrong("proved as expected", o -> expectation(o, "no longer bites").put("state", "holds")),
+        wrong("no day", o -> in(o, "/expectations").put("date", "today")),
         wrong("null", o -> o.putNull("box")));
   }
 
@@ -159,6 +167,23 @@ class ResultSchemaTest {
       }
     }
     throw new IllegalArgumentException("nothing is " + verdict);
+  }
+
+  private static ObjectNode expectation(ObjectNode json, String state) {
+    for (JsonNode r : json.get("requirements")) {
+      if (r.at("/expectation/state").asText().equals(state)) {
+        return (ObjectNode) r.get("expectation");
+      }
+    }
+    throw new IllegalArgumentException("no expectation is " + state);
+  }
+
+  private static ObjectNode holding(ObjectNode json) {
+    return expectation(json, "holds");
+  }
+
+  private static ObjectNode late(ObjectNode json) {
+    return expectation(json, "past its date");
   }
 
   private static ObjectNode proof(ObjectNode json) {

@@ -6,13 +6,17 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lockwright.check.Check;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Expectation;
+import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.spec.Span;
 import lockwright.worker.Found;
@@ -42,9 +46,36 @@ final class Results {
   /** A box with every form that a spec can take. */
   static final Findings FORMS = check(box(BoxBuilder.read(boxes("every-form"))));
 
-  static final List<Findings> ALL = List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS);
+  /** The broken box, with what becomes of what is expected and waived. */
+  static final Findings WAIVED =
+      BROKEN.against(
+          new Expectations(
+              List.of(
+                  expectation("no conflict: signals 1 and 2", Optional.empty()),
+                  expectation("points set: signal 1", waiver("2031-04-30")),
+                  expectation("points set: signal 2", waiver("2031-05-01"))),
+              Optional.of(LocalDate.parse("2031-05-01"))));
+
+  /** Nothing expected or waived, at some date. */
+  static final Expectations NOTHING =
+      new Expectations(List.of(), Optional.of(LocalDate.parse("2031-05-01")));
+
+  static final List<Findings> ALL = List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, WAIVED);
 
   private Results() {}
+
+  private static Expectation expectation(String id, Optional<Expectation.Waiver> waiver) {
+    return new Expectation(
+        id,
+        Expectation.Verdict.BROKEN,
+        "a \"lesson\" </script>\u202e",
+        waiver,
+        new Span("waivers.yaml", 2, 3));
+  }
+
+  private static Optional<Expectation.Waiver> waiver(String until) {
+    return Optional.of(new Expectation.Waiver("signal engineer", LocalDate.parse(until)));
+  }
 
   static Path boxes(String name) {
     return Path.of("src", "test", "resources", "boxes", name);

@@ -1,0 +1,84 @@
+package lockwright.spec;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads the form of `waivers.yaml`; `docs/spec.md`. */
+final class WaiversReader {
+  private static final String EXPECTED = "expected";
+  private static final String WAIVED = "waived";
+  private static final String[] VERDICTS = {"broken", "empty", "impossible", "undecided"};
+
+  private final Problems problems;
+  private final Shape shape;
+
+  private WaiversReader(Problems problems) {
+    this.problems = problems;
+    this.shape = new Shape(problems);
+  }
+
+  static Optional<WaiversFile> read(Node root, Problems problems) {
+    WaiversReader reader = new WaiversReader(problems);
+    return reader.shape.fields(root, "the waivers", List.of(EXPECTED, WAIVED)).map(reader::waivers);
+  }
+
+  private WaiversFile waivers(Fields fields) {
+    WaiversFile file =
+        new WaiversFile(fields.each(EXPECTED, this::expected), fields.each(WAIVED, this::waived));
+    Set<String> expected =
+        file.expected().stream().map(e -> e.id().text()).collect(Collectors.toSet());
+    for (WaiversFile.Item item : file.waived()) {
+      if (expected.contains(item.id().text())) {
+        problems.add(
+            Message.EXPECTED_AND_WAIVED,
+            item.id().at(),
+            item.id().quoted() + " is expected, and waived as well",
+            "keep one of the two: expected, if it is right so; waived, if it is to be mended");
+      }
+    }
+    return file;
+  }
+
+  private Optional<WaiversFile.Item> expected(Node.Field field) {
+    String thing = "what is expected of " + field.key().quoted();
+    return shape
+        .fields(field.value(), thing, List.of("verdict", "reason"))
+        .map(
+            f ->
+                new WaiversFile.Item(
+                    field.key(),
+                    f.needWord("verdict", VERDICTS),
+                    f.needText("reason"),
+                    Optional.empty(),
+                    Optional.empty()));
+  }
+
+  private Optional<WaiversFile.Item> waived(Node.Field field) {
+    String thing = "the waiver of " + field.key().quoted();
+    return shape
+        .fields(field.value(), thing, List.of("verdict", "reason", "role", "until"))
+        .map(
+            f ->
+                new WaiversFile.Item(
+                    field.key(),
+                    f.needWord("verdict", VERDICTS),
+                    f.needText("reason"),
+                    f.needText("role"),
+                    f.needText("until").flatMap(this::date)));
+  }
+
+  private Optional<LocalDate> date(Written written) {
+    Optional<LocalDate> date = Dates.read(written.text());
+    if (date.isEmpty()) {
+      problems.add(
+          Message.WAIVER_DATE,
+          written.at(),
+          written.quoted() + " is no date",
+          "write the last day of the waiver as year, month and day: 2031-04-30");
+    }
+    return date;
+  }
+}
