@@ -11,6 +11,7 @@ import lockwright.audit.Auditor;
 import lockwright.audit.Disagreement;
 import lockwright.railway.Box;
 import lockwright.railway.words.Quantity;
+import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.Recorded;
 import lockwright.report.json.ResultJson;
@@ -51,9 +52,12 @@ public final class Recheck {
    * Checks a result again.
    *
    * @param digests of the files that the box was read from
+   * @param expectations of the same files; with a date only where one is needed, which must be the
+   *     one that the check was given
    * @param result the bytes of {@code result.json}
    */
-  public static Outcome of(Box box, SortedMap<String, String> digests, byte[] result) {
+  public static Outcome of(
+      Box box, SortedMap<String, String> digests, Expectations expectations, byte[] result) {
     try {
       Recorded recorded = Recorded.read(result, quantities(box));
       List<String> changed = changed(recorded.files(), digests);
@@ -62,7 +66,8 @@ public final class Recheck {
       }
       List<Audited> audited = Auditor.audit(box, recorded.claims());
       Findings findings =
-          new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver());
+          new Findings(
+              box, digests, audited, recorded.decidedBy(), recorded.solver(), expectations);
       String difference = recorded.firstDifference(ResultJson.bytes(findings));
       return difference.isEmpty()
           ? new Outcome.Stands(findings)

@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import lockwright.audit.Disagreement;
@@ -16,7 +14,6 @@ import lockwright.check.Check;
 import lockwright.check.Searcher;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
-import lockwright.railway.requirement.Expectation;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
@@ -25,8 +22,6 @@ import lockwright.report.readback.ReadBack;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Rejection;
 import lockwright.report.text.Summary;
-import lockwright.spec.Dates;
-import lockwright.spec.Problem;
 import lockwright.worker.Limits;
 import lockwright.worker.UnfitMachine;
 import org.apache.maven.plugin.AbstractMojo;
@@ -122,7 +117,7 @@ public class CheckMojo extends AbstractMojo {
     Limits limits = limits();
     BoxBuilder.Built built = read(outputs);
     Box read = built.box().orElseThrow();
-    Expectations expectations = expectations(built.expectations());
+    Expectations expectations = DateOfBuild.expectations(built.expectations(), date);
     outputs.write(Outputs.READ_BACK_TEXT, ReadBack.text(read));
     outputs.write(Outputs.READ_BACK_TABLE, ReadBack.csv(read));
     Findings findings;
@@ -145,21 +140,6 @@ public class CheckMojo extends AbstractMojo {
     } catch (IllegalArgumentException e) {
       throw new MojoFailureException("NOT VERIFIED: parameters out of range: " + e.getMessage());
     }
-  }
-
-  /** What the author expects and waives, if there is a date where one is needed. */
-  private Expectations expectations(List<Expectation> all) throws MojoFailureException {
-    Optional<LocalDate> given = date == null ? Optional.empty() : Dates.read(date);
-    if (given.isEmpty() && (date != null || Expectations.needDate(all))) {
-      throw new MojoFailureException(
-          "NOT VERIFIED: "
-              + (date == null
-                  ? "waivers.yaml waives something until a day, and the build was given no date"
-                  : Problem.quote(date) + " is no date")
-              + "; the parameter 'date' (property lockwright.date) is the date of the build, as"
-              + " year, month and day: -Dlockwright.date=2031-04-30");
-    }
-    return new Expectations(all, given);
   }
 
   /** The spec, if there is nothing wrong with it. */

@@ -32,13 +32,17 @@ import org.apache.maven.plugins.annotations.Parameter;
  */
 @Mojo(name = "report", threadSafe = true)
 public class ReportMojo extends AbstractMojo {
-  /** The folder with plan.yaml, frame.yaml, the locking table and sections.yaml. */
+  /** The folder with plan.yaml, frame.yaml, the locking table, sections.yaml and waivers.yaml. */
   @Parameter(property = "lockwright.box", defaultValue = "${project.basedir}/box")
   File box;
 
   /** Where the check has put its outputs. */
   @Parameter(defaultValue = "${project.build.directory}/lockwright")
   File outputFolder;
+
+  /** The date of the build, as the check was given it; needed only where something is waived. */
+  @Parameter(property = "lockwright.date")
+  String date;
 
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
@@ -74,7 +78,9 @@ public class ReportMojo extends AbstractMojo {
           read.name());
     }
     byte[] result = Files.readAllBytes(file);
-    Recheck.Outcome outcome = Recheck.of(read, built.digests(), result);
+    Recheck.Outcome outcome =
+        Recheck.of(
+            read, built.digests(), DateOfBuild.expectations(built.expectations(), date), result);
     if (outcome instanceof Recheck.Outcome.Refused refused) {
       refuse(outputs, refused.why(), built.digests(), read.name());
     } else if (outcome instanceof Recheck.Outcome.Stands stands) {
@@ -97,12 +103,14 @@ public class ReportMojo extends AbstractMojo {
 
   private void tell(Findings findings, Outputs outputs) throws MojoFailureException {
     String report = outputs.folder().resolve(Outputs.PROOF_REPORT).toString();
-    if (findings.tally().passes()) {
+    if (findings.passes()) {
       getLog().info("checked again, without a search:");
+      Summary.knownFailures(findings).forEach(getLog()::warn);
       Summary.passed(findings).forEach(getLog()::info);
       getLog().info("proof report: " + report);
       return;
     }
+    Summary.knownFailures(findings).forEach(getLog()::error);
     Summary.failing(findings).forEach(getLog()::error);
     List<String> text = new ArrayList<>(Summary.failed(findings));
     text.add("report:   " + report);

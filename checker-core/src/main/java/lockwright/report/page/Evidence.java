@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import lockwright.report.picture.Pictures;
 
 /** The locking, and what the verdicts rest on: assumptions, certificates and runs. */
 record Evidence(JsonNode result, Anchors anchors, Markup m) {
@@ -37,6 +38,8 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
       m.close();
     }
     Tables.end(m);
+    m.element("h3", "As a matrix");
+    Drawn.at(m, "Locking matrix", Pictures.matrix(result));
     m.close();
   }
 

@@ -11,7 +11,12 @@ record Head(JsonNode result, Anchors anchors, Markup m) {
     String box = result.required("box").asText();
     m.element("h1", "Proof report: " + box);
     boolean passes = result.required("passes").asBoolean();
-    m.element("p", outcome(counts, passes), "class", passes ? "outcome good" : "outcome bad");
+    boolean known = result.has("expectations");
+    String colour = passes && !known ? "outcome good" : "outcome bad";
+    m.element("p", outcome(counts, passes), "class", passes && known ? "outcome" : colour);
+    if (known) {
+      m.element("p", expectations(result.required("expectations")));
+    }
     m.element("p", "Checked in the run that wrote this page.");
     cautions(m, Formula.names(result.required("cautions")));
     parts();
@@ -54,10 +59,33 @@ record Head(JsonNode result, Anchors anchors, Markup m) {
         words.add(number + " " + word.word());
       }
     }
-    return (passes ? "\u2714 Passes: of " : "\u2718 Does not pass: of ")
+    return (passes ? passed() : "\u2718 Does not pass: of ")
         + result.required("requirements").size()
         + " requirements "
         + String.join(", ", words);
+  }
+
+  private String passed() {
+    return result.has("expectations")
+        ? "Passes, with failures that are expected or waived: of "
+        : "\u2714 Passes: of ";
+  }
+
+  private static String expectations(JsonNode all) {
+    String date = all.has("date") ? " on " + all.required("date").asText() : "";
+    return "Failures that the author has written beforehand: "
+        + all.required("expected").asInt()
+        + " expected, "
+        + all.required("waived").asInt()
+        + " waived. Of these "
+        + all.required("hold").asInt()
+        + " hold"
+        + date
+        + ", "
+        + all.required("noLongerBite").asInt()
+        + " no longer bite, "
+        + all.required("pastTheirDate").asInt()
+        + " are past their date.";
   }
 
   private void parts() {
@@ -67,6 +95,7 @@ record Head(JsonNode result, Anchors anchors, Markup m) {
             List.of("scope", "Scope"),
             List.of("files", "What was checked"),
             List.of("requirements", "Requirements and their sources"),
+            List.of("pictures", "The box"),
             List.of("attention", "What is not proved"),
             List.of("verdicts", "Verdicts"),
             List.of("locking", "The locking"),

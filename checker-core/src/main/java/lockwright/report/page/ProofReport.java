@@ -26,6 +26,7 @@ public final class ProofReport {
     Anchors anchors = new Anchors(json);
     Sheet sheet = new Sheet("Proof report: " + json.required("box").asText());
     new Head(json, anchors, sheet.markup()).write();
+    new Drawn(json, sheet.markup()).write();
     new Verdicts(json, anchors, sheet.markup()).write();
     new Evidence(json, anchors, sheet.markup()).write();
     new BoxRead(json, anchors, sheet.markup()).write();

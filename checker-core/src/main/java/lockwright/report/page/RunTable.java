@@ -2,6 +2,8 @@ package lockwright.report.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** A run as a numbered table of movements. */
 final class RunTable {
@@ -28,6 +30,16 @@ final class RunTable {
       m.close();
     }
     Tables.end(m);
+  }
+
+  /** The value of each quantity after the run. */
+  static Map<String, String> last(JsonNode run) {
+    JsonNode steps = run.required("steps");
+    JsonNode state =
+        steps.isEmpty() ? run.required("beginning") : steps.get(steps.size() - 1).required("after");
+    Map<String, String> last = new TreeMap<>();
+    state.properties().forEach(q -> last.put(q.getKey(), q.getValue().asText()));
+    return last;
   }
 
   /** The movements alone, in a list. */

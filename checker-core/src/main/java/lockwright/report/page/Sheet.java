@@ -7,13 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import lockwright.report.picture.Pictures;
 
 /**
  * The frame of a page: its head with the style sheet and a content policy that lets nothing else
  * in, and the link past the list of parts.
  */
 final class Sheet {
-  private static final String STYLE = read();
+  private static final String STYLE = read() + Pictures.stylesheet();
 
   private final Markup markup = new Markup();
 

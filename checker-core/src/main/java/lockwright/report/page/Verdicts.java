@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import lockwright.report.picture.Pictures;
 
 /**
  * The verdict of each requirement, under the first thing that it is about; under the others, a link
@@ -66,22 +67,58 @@ final class Verdicts {
     m.open("section", "aria-labelledby", "attention");
     m.element("h2", "What is not proved, and not shown", "id", "attention");
     List<JsonNode> failing =
-        instances().stream().filter(instance -> !Word.of(instance).good()).toList();
+        instances().stream()
+            .filter(instance -> !Word.of(instance).good() || instance.has("expectation"))
+            .toList();
     if (failing.isEmpty()) {
       m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
     }
     for (JsonNode instance : failing) {
       m.open("div", "class", "failing").open("h3");
-      m.element("span", Word.of(instance).signed(), "class", "bad").text(" ");
+      m.element("span", Word.of(instance).signed(), "class", colour(instance)).text(" ");
       m.link(anchor(instance), instance.required("id").asText());
       m.close();
       String name = instance.required("name").asText();
       m.element("p", anchors.part("catalogue", name).required("words").asText());
       m.open("p").element("code", formula.of(instance)).close();
-      finding(instance);
+      expectation(instance.path("expectation"));
+      if (!Word.of(instance).good()) {
+        finding(instance);
+      }
       m.close();
     }
     m.close();
+  }
+
+  private static String colour(JsonNode instance) {
+    return Word.of(instance).good() ? "good" : "bad";
+  }
+
+  /** What the author says of it beforehand. It changes the outcome of a build, never a verdict. */
+  private void expectation(JsonNode expectation) {
+    if (expectation.isMissingNode()) {
+      return;
+    }
+    boolean waived = expectation.has("until");
+    m.element(
+        "p",
+        (waived ? "Waived to be " : "Expected to be ")
+            + expectation.required("verdict").asText()
+            + (waived
+                ? ", by "
+                    + expectation.required("role").asText()
+                    + ", until "
+                    + expectation.required("until").asText()
+                : "")
+            + ". State: "
+            + expectation.required("state").asText()
+            + ". Reason: "
+            + expectation.required("reason").asText()
+            + " ("
+            + Evidence.place(expectation.required("at"))
+            + ")",
+        "class",
+        "expectation");
   }
 
   private void finding(JsonNode instance) {
@@ -103,6 +140,7 @@ final class Verdicts {
     JsonNode run = anchors.part("run", sequence.required("run").asText());
     JsonNode missing = sequence.path("missing");
     runs.write(run);
+    Drawn.at(m, "The box after it", Pictures.diagram(result, RunTable.last(run)));
     m.element(
         "p",
         sequence.required("breaksBy").asText().equals("movement")
@@ -219,7 +257,13 @@ final class Verdicts {
     String passes = word.good() ? "passes " : "fails ";
     m.open("tr", "id", anchor(instance), "class", passes + kind);
     m.open("td", "data-label", COLUMNS.get(0));
-    m.element("span", word.signed(), "class", "verdict " + (word.good() ? "good" : "bad")).close();
+    m.element("span", word.signed(), "class", "verdict " + colour(instance));
+    if (instance.has("expectation")) {
+      JsonNode expectation = instance.required("expectation");
+      String said = expectation.required("kind").asText();
+      m.element("p", said + ", " + expectation.required("state").asText(), "class", "small");
+    }
+    m.close();
     m.open("td", "data-label", COLUMNS.get(1));
     String name = instance.required("name").asText();
     m.link(anchors.of("catalogue", name), name);
