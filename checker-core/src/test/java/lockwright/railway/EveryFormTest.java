@@ -113,13 +113,13 @@ class EveryFormTest {
                 Expectation.Verdict.BROKEN,
                 "an irregular withdrawal, once",
                 Optional.empty(),
-                new Span("waivers.yaml", 2, 3)),
+                new Span("waivers.yaml", 2, 4)),
             new Expectation(
                 "points set: signal 3",
                 Expectation.Verdict.BROKEN,
                 "the entry for the trap comes with the next change of the frame",
                 Optional.of(new Expectation.Waiver("signal engineer", LocalDate.of(2031, 4, 30))),
-                new Span("waivers.yaml", 4, 3)));
+                new Span("waivers.yaml", 4, 4)));
   }
 
   @Test

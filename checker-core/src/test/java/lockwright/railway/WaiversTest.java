@@ -60,7 +60,7 @@ class WaiversTest {
             """);
     assertThat(SpecsOnDisk.places(built.problems()))
         .containsExactly(
-            "WAIV-101 waivers.yaml:2:3",
+            "WAIV-101 waivers.yaml:2:4",
             "YAML-111 waivers.yaml:3:37",
             "YAML-106 waivers.yaml:3:53");
     assertThat(built.box()).isEmpty();
@@ -71,7 +71,7 @@ class WaiversTest {
   void one_that_stands_twice_is_refused() throws IOException {
     String one = "  'points set: signal 1': {verdict: broken, reason: r}\n";
     assertThat(SpecsOnDisk.places(with("expected:\n" + one + one).problems()))
-        .containsExactly("YAML-105 waivers.yaml:3:3");
+        .containsExactly("YAML-105 waivers.yaml:3:4");
   }
 
   @ParameterizedTest

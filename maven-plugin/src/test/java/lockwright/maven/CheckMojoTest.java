@@ -194,7 +194,7 @@ class CheckMojoTest {
         .hasMessageContaining(
             "\nbroken, waived only until 2031-04-30: points set: signal 2\n"
                 + "  it is past its date: ")
-        .hasMessageContaining("waivers.yaml:2:3\n");
+        .hasMessageContaining("waivers.yaml:2:4\n");
     assertThat(log.lines)
         .contains(
             "ERROR Expected and waived: 1 past its date (on 2031-05-01)",
