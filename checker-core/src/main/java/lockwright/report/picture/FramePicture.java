@@ -56,7 +56,7 @@ final class FramePicture {
   private void lever(JsonNode lever, double left, double top) {
     String id = lever.get("id").asText();
     String label = lever.get("label").asText();
-    Handle handle = Handle.of(lever);
+    Handle handle = Handle.of(lever, state.armOf(lever));
     BoxState.Place place = state.lever(id);
     double middle = left + WIDTH / 2;
     double down =
@@ -71,7 +71,7 @@ final class FramePicture {
           case PART_WAY -> "part";
           case REVERSED -> "R";
         };
-    svg.open("g", "class", "lever " + handle.kind() + " " + place(place));
+    svg.open("g", "class", "lever " + handle.kind() + " " + Said.place(place), "data-lever", id);
     svg.title("Lever " + id + ", " + handle.words() + (label.isEmpty() ? "" : ", " + label));
     svg.rect("slot", middle - 3, top + TOP + 4, 6, HANDLE + STROKE - 4);
     svg.rect("handle", middle - 7, top + TOP + down, 14, HANDLE);
@@ -102,20 +102,12 @@ final class FramePicture {
     }
   }
 
-  static String place(BoxState.Place place) {
-    return switch (place) {
-      case NORMAL -> "normal";
-      case PART_WAY -> "part-way";
-      case REVERSED -> "reversed";
-    };
-  }
-
   private static String words(JsonNode result, BoxState state) {
     StringBuilder words = new StringBuilder(StateWords.ofLevers(result, state)).append(" Levers: ");
     String between = "";
     for (JsonNode lever : result.path("levers")) {
       words.append(between).append(lever.get("id").asText()).append(' ');
-      words.append(Handle.of(lever).words());
+      words.append(Handle.of(lever, state.armOf(lever)).words());
       between = "; ";
     }
     return words.append('.').toString();
