@@ -202,7 +202,7 @@ final class DiagramPicture {
       svg.path("rail", path(List.of(lies ? from : towards(from, to, PARTED), to)));
       svg.line("trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
-    new PointsShape(svg, state).draw(node, y, legs, !up);
+    new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), y, legs, !up);
     svg.close();
   }
 

@@ -30,7 +30,7 @@ final class EndMark {
   /** Half its height. */
   static double height(Node node) {
     return node.kind == Node.Kind.SECTION
-        ? PAD + 4 + LEADING * (fixed(node.thing).size() + 2 + 2 * instruments(node.thing)) / 2
+        ? PAD + 4 + LEADING * (fixed(node.thing).size() + 4 + instruments(node.thing)) / 2
         : 12;
   }
 
@@ -55,17 +55,25 @@ final class EndMark {
     return "in " + Text.wrapped(instrument.get("name").asText(), SIZE, 120, 1).get(0);
   }
 
+  /** Which levers a withdrawal here releases; empty if none. */
+  static String release(JsonNode section) {
+    return section.has("release")
+        ? "release of " + StateWords.joined(section.get("release").get("levers"), ", ") + ":"
+        : "";
+  }
+
   private static int instruments(JsonNode section) {
     return section.get("instruments").size();
   }
 
   private static double sectionWidth(JsonNode section) {
-    List<String> lines = new ArrayList<>(fixed(section));
+    List<String> name = fixed(section);
+    List<String> lines = new ArrayList<>();
     section
         .get("instruments")
         .forEach(i -> lines.add(instrument(i) + ": " + section.get("tokens").asText()));
-    lines.add("plunging, withdrawal");
-    lines.add("release locked");
-    return Text.width(lines, SIZE);
+    lines.add("withdrawal: " + "m".repeat(6));
+    lines.add(release(section) + " locked");
+    return Math.max(1.12 * Text.width(name, SIZE), Text.width(lines, SIZE));
   }
 }

@@ -31,7 +31,7 @@ final class EndShape {
       svg.circle("mark", x, y, 4);
       svg.text("own", x + away * 9, y + 4, anchor, EndMark.words(node).get(0));
     } else if (node.name.equals("buffer stop")) {
-      svg.path("stop", path(x - away * 5, y - 8, x, y - 8, x, y + 8, x - away * 5, y + 8));
+      svg.path("buffer", path(x - away * 5, y - 8, x, y - 8, x, y + 8, x - away * 5, y + 8));
     } else if (node.name.equals("block")) {
       svg.line("beyond", x, y, x + away * 8, y);
       svg.text("own", x + away * 11, y + 4, anchor, "block");
@@ -57,33 +57,38 @@ final class EndShape {
       svg.text(words.equals(fixed.get(fixed.size() - 1)) ? "own" : "number", left + EndMark.PAD, line, "start", words);
       line += EndMark.LEADING;
     }
-    for (String words : lines(section)) {
+    for (String words : lines(node)) {
       svg.text("own", left + EndMark.PAD, line, "start", words);
       line += EndMark.LEADING;
     }
     svg.close();
   }
 
-  private List<String> lines(JsonNode section) {
+  private List<String> lines(Node node) {
+    JsonNode section = node.thing;
     String prefix = "section " + section.get("name").asText() + ": ";
     List<String> lines = new ArrayList<>();
     for (JsonNode instrument : section.get("instruments")) {
-      String at = instrument.get("name").asText();
-      state
-          .value(prefix + "tokens in " + at)
-          .ifPresent(v -> lines.add(EndMark.instrument(instrument) + ": " + v));
-      List<String> doing = new ArrayList<>();
-      for (String what : List.of("plunging", "withdrawal")) {
-        if (state.value(prefix + what + " at " + at).filter("yes"::equals).isPresent()) {
-          doing.add(what);
-        }
-      }
-      if (!doing.isEmpty()) {
-        lines.add(String.join(", ", doing));
-      }
+      String tokens = prefix + "tokens in " + instrument.get("name").asText();
+      String at = EndMark.instrument(instrument);
+      lines.add(state.value(tokens).map(v -> at + ": " + v).orElse(at));
     }
     state.value(prefix + "tokens out").ifPresent(v -> lines.add("out: " + v));
-    state.value(prefix + "release").ifPresent(v -> lines.add("release " + v));
+    state.value(prefix + "release").ifPresent(v -> lines.add(EndMark.release(section) + " " + v));
+    double width = EndMark.width(node) - 14 - 2 * EndMark.PAD;
+    for (String what : List.of("plunging", "withdrawal")) {
+      List<String> where = new ArrayList<>();
+      for (JsonNode instrument : section.get("instruments")) {
+        String at = instrument.get("name").asText();
+        if (state.value(prefix + what + " at " + at).filter("yes"::equals).isPresent()) {
+          where.add(at);
+        }
+      }
+      if (!where.isEmpty()) {
+        String words = what + ": " + String.join(", ", where);
+        lines.addAll(Text.wrapped(words, EndMark.SIZE, width, 1));
+      }
+    }
     return lines;
   }
 

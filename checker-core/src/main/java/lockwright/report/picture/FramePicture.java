@@ -19,7 +19,7 @@ final class FramePicture {
   private static final double PLATE = PLACE + 8;
   private static final double WORK = PLATE + 34;
   private static final double LABEL = WORK + 22;
-  private static final double LABEL_LENGTH = 118;
+  private static final double LABEL_LENGTH = 130;
   private static final double ROW = LABEL + LABEL_LENGTH + 14;
 
   private final BoxState state;
@@ -96,8 +96,8 @@ final class FramePicture {
     List<String> lines = Text.wrapped(label, 11, LABEL_LENGTH, 3);
     double x = middle - 13 * (lines.size() - 1) / 2.0 + 4;
     for (String line : lines) {
-      String at = Svg.number(x) + " " + Svg.number(top + LABEL_LENGTH);
-      svg.leaf("text", line, "class", "label", "transform", "translate(" + at + ") rotate(-90)");
+      String at = Svg.number(x) + " " + Svg.number(top);
+      svg.leaf("text", line, "class", "label", "text-anchor", "end", "transform", "translate(" + at + ") rotate(-90)");
       x += 13;
     }
   }

@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -67,8 +68,18 @@ final class Plan {
     }
   }
 
+  /** The ground frame of points and the lever that releases it; empty if they have none. */
+  String groundFrame(JsonNode points) {
+    for (JsonNode frame : layout.get("groundFrames")) {
+      if (frame.get("id").asText().equals(points.path("groundFrame").asText())) {
+        return frame.get("id").asText() + ", " + frame.get("releaseLever").asText();
+      }
+    }
+    return "";
+  }
+
   Collection<Node> nodes() {
-    Set<Node> all = new java.util.LinkedHashSet<>();
+    Set<Node> all = new LinkedHashSet<>();
     pieces.forEach(p -> all.addAll(List.of(p.left(), p.right())));
     return all;
   }

@@ -25,21 +25,17 @@ final class PointsLabel {
         : "";
   }
 
-  static double width(JsonNode points) {
+  static double width(JsonNode points, String groundFrame) {
     List<String> lines = new ArrayList<>();
-    lines.add(points(points, "N"));
     lines.add(bolt(points, "neither"));
-    lines.add(groundFrame(points));
-    return Text.width(lines, SIZE) + (groundFrame(points).isEmpty() ? 0 : 8);
+    double frame = groundFrame.isEmpty() ? 0 : 8 + Text.bold(groundFrame, SIZE);
+    double own = Math.max(Text.width(lines, SIZE), Text.bold(points(points, "N"), SIZE));
+    return Math.max(own, frame);
   }
 
   static double height(JsonNode points) {
-    return 10
+    return 14
         + 13 * (1 + (points.has("boltLever") ? 1 : 0))
         + (points.has("groundFrame") ? 18 : 0);
-  }
-
-  static String groundFrame(JsonNode points) {
-    return points.path("groundFrame").asText();
   }
 }

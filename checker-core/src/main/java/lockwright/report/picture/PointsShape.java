@@ -13,10 +13,11 @@ final class PointsShape {
   }
 
   /**
+   * @param frame the ground frame and its lever; empty if there is none
    * @param legs +1 if the legs are on the right
    * @param above whether the words stand above the line
    */
-  void draw(Node node, double y, int legs, boolean above) {
+  void draw(Node node, String frame, double y, int legs, boolean above) {
     JsonNode points = node.thing;
     String lie =
         switch (state.points(node.name)) {
@@ -24,7 +25,7 @@ final class PointsShape {
           case PART_WAY -> "-";
           case REVERSED -> "R";
         };
-    double line = above ? y - 9 : y + 18;
+    double line = above ? y - 12 : y + 20;
     double step = above ? -13 : 13;
     svg.text("number", node.x, line, "middle", PointsLabel.points(points, lie));
     if (points.has("boltLever")) {
@@ -33,23 +34,14 @@ final class PointsShape {
       line += step;
       svg.text("own", node.x, line, "middle", PointsLabel.bolt(points, where));
     }
-    String frame = PointsLabel.groundFrame(points);
     if (!frame.isEmpty()) {
+      String release = frame.substring(frame.lastIndexOf(' ') + 1);
       line += step + (above ? -2 : 2);
-      double width = Text.width(frame, PointsLabel.SIZE) + 6;
+      double width = Text.bold(frame, PointsLabel.SIZE) + 6;
+      svg.open("g", "class", "ground-frame " + Said.place(state.lever(release)));
+      svg.rect("member", node.x - width / 2, line - 11, width, 15);
       svg.text("own", node.x, line, "middle", frame);
-      svg.shape(
-          "rect",
-          "class",
-          "member",
-          "x",
-          Svg.number(node.x - width / 2),
-          "y",
-          Svg.number(line - 11),
-          "width",
-          Svg.number(width),
-          "height",
-          "15");
+      svg.close();
     }
   }
 
@@ -57,8 +49,8 @@ final class PointsShape {
   private void bar(double x, double y, String where) {
     svg.open("g", "class", "bolt " + where);
     if (where.equals("neither")) {
-      svg.rect("bar", x - 3, y - 11, 6, 7);
-      svg.rect("bar", x - 3, y + 4, 6, 7);
+      svg.rect("bar", x - 3, y - 9, 6, 6);
+      svg.rect("bar", x - 3, y + 3, 6, 6);
     } else {
       svg.rect("bar", x - 3, y - 8, 6, 16);
     }

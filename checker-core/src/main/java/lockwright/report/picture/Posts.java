@@ -53,7 +53,7 @@ record Posts(Plan.End end, List<JsonNode> arms) {
   }
 
   static double slot(JsonNode signal) {
-    return Math.max(22, Text.width(number(signal), SIZE) + 7);
+    return Math.max(22, Text.bold(number(signal), SIZE) + 7);
   }
 
   double width() {

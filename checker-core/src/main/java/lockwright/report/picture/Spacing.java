@@ -18,6 +18,7 @@ final class Spacing {
   static final double SLOPE = 0.7;
 
   static final double TRAP = 30;
+  private static final double BOLT = 16;
   private static final double NAME_WIDTH = 92;
   private static final double GAP = 10;
   private static final double LEAST_LENGTH = 34;
@@ -148,7 +149,7 @@ final class Spacing {
     boolean up = leavesUp(node);
     double aslant = SLOPE * (up ? above[row] : below[row]) + GAP;
     if (node.kind == Node.Kind.POINTS) {
-      double half = PointsLabel.width(node.thing) / 2 + 4;
+      double half = PointsLabel.width(node.thing, plan.groundFrame(node.thing)) / 2 + 4;
       Side legs = legs(node);
       for (Piece piece : straight(node)) {
         Side near = piece.left() == node ? Side.LEFT : Side.RIGHT;
@@ -158,6 +159,8 @@ final class Spacing {
         if (leg) {
           keep(piece, up, near, node.thing.has("trap") ? TRAP : aslant, null);
           height(piece, up, node.thing.has("trap") ? TRAP : 0);
+        } else if (node.thing.has("boltLever")) {
+          keep(piece, up, near, BOLT, null);
         }
       }
       return;
