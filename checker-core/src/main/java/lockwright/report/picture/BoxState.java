@@ -48,6 +48,12 @@ final class BoxState {
     return lever == null ? Place.NORMAL : lever(lever.asText());
   }
 
+  /** The kind of arm that a lever works; empty if it works none. */
+  String armOf(JsonNode lever) {
+    JsonNode signal = signals.get(lever.at("/work/signal").asText());
+    return signal == null ? "" : signal.get("arm").asText();
+  }
+
   /** Whether the bolt is "in", "out", or "neither". */
   String bolt(JsonNode boltLever) {
     Place place = lever(boltLever.asText());

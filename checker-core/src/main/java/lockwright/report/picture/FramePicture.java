@@ -19,7 +19,7 @@ final class FramePicture {
   private static final double PLATE = PLACE + 8;
   private static final double WORK = PLATE + 34;
   private static final double LABEL = WORK + 22;
-  private static final double LABEL_LENGTH = 118;
+  private static final double LABEL_LENGTH = 130;
   private static final double ROW = LABEL + LABEL_LENGTH + 14;
 
   private final BoxState state;
@@ -56,7 +56,7 @@ final class FramePicture {
   private void lever(JsonNode lever, double left, double top) {
     String id = lever.get("id").asText();
     String label = lever.get("label").asText();
-    Handle handle = Handle.of(lever);
+    Handle handle = Handle.of(lever, state.armOf(lever));
     BoxState.Place place = state.lever(id);
     double middle = left + WIDTH / 2;
     double down =
@@ -71,7 +71,7 @@ final class FramePicture {
           case PART_WAY -> "part";
           case REVERSED -> "R";
         };
-    svg.open("g", "class", "lever " + handle.kind() + " " + place(place));
+    svg.open("g", "class", "lever " + handle.kind() + " " + Said.place(place), "data-lever", id);
     svg.title("Lever " + id + ", " + handle.words() + (label.isEmpty() ? "" : ", " + label));
     svg.rect("slot", middle - 3, top + TOP + 4, 6, HANDLE + STROKE - 4);
     svg.rect("handle", middle - 7, top + TOP + down, 14, HANDLE);
@@ -96,18 +96,10 @@ final class FramePicture {
     List<String> lines = Text.wrapped(label, 11, LABEL_LENGTH, 3);
     double x = middle - 13 * (lines.size() - 1) / 2.0 + 4;
     for (String line : lines) {
-      String at = Svg.number(x) + " " + Svg.number(top + LABEL_LENGTH);
-      svg.leaf("text", line, "class", "label", "transform", "translate(" + at + ") rotate(-90)");
+      String at = Svg.number(x) + " " + Svg.number(top);
+      svg.leaf("text", line, "class", "label", "text-anchor", "end", "transform", "translate(" + at + ") rotate(-90)");
       x += 13;
     }
-  }
-
-  static String place(BoxState.Place place) {
-    return switch (place) {
-      case NORMAL -> "normal";
-      case PART_WAY -> "part-way";
-      case REVERSED -> "reversed";
-    };
   }
 
   private static String words(JsonNode result, BoxState state) {
@@ -115,7 +107,7 @@ final class FramePicture {
     String between = "";
     for (JsonNode lever : result.path("levers")) {
       words.append(between).append(lever.get("id").asText()).append(' ');
-      words.append(Handle.of(lever).words());
+      words.append(Handle.of(lever, state.armOf(lever)).words());
       between = "; ";
     }
     return words.append('.').toString();

@@ -12,13 +12,16 @@ import java.util.List;
  * @param halved whether the handle has two colours
  */
 record Handle(String kind, List<String> lines, String words, boolean halved) {
-  static Handle of(JsonNode lever) {
+  /**
+   * @param arm the kind of its arm, where it works a signal
+   */
+  static Handle of(JsonNode lever, String arm) {
     JsonNode work = lever.get("work");
     return switch (work.get("kind").asText()) {
-      case "signal" -> new Handle("signal", List.of("signal"), "signal", false);
+      case "signal" -> signal(arm, work.get("signal").asText());
       case "points" -> points(work);
       case "bolt" ->
-          new Handle("bolt", List.of("bolt"), "bolt of points " + list(work, "points"), false);
+          new Handle("bolt-lever", List.of("bolt"), "bolt of points " + list(work, "points"), false);
       case "release" ->
           new Handle(
               "release",
@@ -29,10 +32,21 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
     };
   }
 
+  private static Handle signal(String arm, String id) {
+    List<String> lines =
+        switch (arm) {
+          case "calling-on" -> List.of("calling", "on");
+          case "shunting" -> List.of("shunt");
+          default -> List.of(arm);
+        };
+    String kind = arm.equals("distant") ? "distant-arm" : "stop-arm";
+    return new Handle(kind, lines, arm + " signal " + id, false);
+  }
+
   private static Handle points(JsonNode work) {
     String words = "points " + list(work, "points");
     if (work.get("economicalLock").isEmpty()) {
-      return new Handle("points", List.of("points"), words, false);
+      return new Handle("points-lever", List.of("points"), words, false);
     }
     String bolted = words + ", with the bolt of " + list(work, "economicalLock");
     return new Handle("points-and-bolt", List.of("points", "& bolt"), bolted, true);

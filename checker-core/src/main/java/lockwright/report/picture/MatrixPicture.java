@@ -46,7 +46,7 @@ final class MatrixPicture {
     int entries = read(result.path("locking"));
     int most = cells.values().stream().mapToInt(List::size).max().orElse(1);
     cell = CELL + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
-    side = 20 + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
+    side = 56 + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
     double grid = levers.size() * cell;
     svg =
         new Svg(
@@ -101,8 +101,9 @@ final class MatrixPicture {
       double at = column.get(id) * cell;
       String stripe = column.get(id) % 2 == 0 ? "even" : "odd";
       svg.rect("row " + stripe, 4, HEAD + at, side - 4 + levers.size() * cell, cell);
-      svg.text("heading", side - 8, HEAD + at + cell / 2 + 4, "end", heading(lever));
-      svg.text("heading", side + at + cell / 2, HEAD - 8, "middle", id);
+      svg.text("heading", side - 44, HEAD + at + cell / 2 + 4, "end", heading(lever));
+      svg.text("letter", side - 8, HEAD + at + cell / 2 + 4, "end", id);
+      svg.text("letter", side + at + cell / 2, HEAD - 8, "middle", id);
       svg.rect("itself", side + at, HEAD + at, cell, cell);
     }
     double end = levers.size() * cell;
@@ -159,9 +160,7 @@ final class MatrixPicture {
   }
 
   private static String heading(JsonNode lever) {
-    String label =
-        Text.wrapped(lever.get("label").asText(), 12, 170, 1).stream().findFirst().orElse("");
-    String id = lever.get("id").asText();
-    return label.isEmpty() ? id : label + "  " + id;
+    List<String> label = Text.wrapped(lever.get("label").asText(), 12, 190, 1);
+    return label.isEmpty() ? "" : label.get(0);
   }
 }

@@ -8,7 +8,7 @@ import lockwright.report.Shown;
 /** Writes one picture: elements, attributes in pairs of name and value, and text, all escaped. */
 final class Svg {
   /** One {@code em} of the page in units of the picture. */
-  private static final double EM = 16;
+  private static final double EM = 14;
 
   private final StringBuilder out = new StringBuilder(4096);
   private final Deque<String> open = new ArrayDeque<>();

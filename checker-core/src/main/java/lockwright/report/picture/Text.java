@@ -18,6 +18,11 @@ final class Text {
             .sum();
   }
 
+  /** The same in bold. */
+  static double bold(String text, double size) {
+    return 1.12 * width(text, size);
+  }
+
   private static double wide(int c) {
     return "mwMW@%".indexOf(c) >= 0 ? 0.95 : Character.isUpperCase(c) ? 0.74 : 0.63;
   }
