@@ -91,8 +91,7 @@ public final class Auditor {
   }
 
   private Audited broken(Requirement r, Claim.Reached claim) {
-    return new Audited.Broken(
-        r, broken(r.id(), parted, parted.breach(r), claim), claim.shortest());
+    return new Audited.Broken(r, broken(r.id(), parted, parted.breach(r), claim), claim.shortest());
   }
 
   /**
@@ -177,7 +176,8 @@ public final class Auditor {
   }
 
   private Audited proved(Requirement r, Certificate certificate) {
-    CertificateAudit.Result result = onParted.proves(r.id(), certificate, targets(parted, parted.breach(r)));
+    CertificateAudit.Result result =
+        onParted.proves(r.id(), certificate, targets(parted, parted.breach(r)));
     if (!(result instanceof CertificateAudit.Result.Proves proves)) {
       return undecided(r, result);
     }

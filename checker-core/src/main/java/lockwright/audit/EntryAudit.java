@@ -15,8 +15,7 @@ import lockwright.working.Breach;
 import lockwright.working.Working;
 
 /**
- * Audits what the search claims of a box without one of its entries; 10 of {@code
- * docs/meaning.md}.
+ * Audits what the search claims of a box without one of its entries; 10 of {@code docs/meaning.md}.
  *
  * <ol>
  *   <li>A run is played on the working without the entry and must end in what it claims. Then it is
@@ -94,8 +93,7 @@ public final class EntryAudit {
   private EntryVerdict withoutBreak(List<String> open) {
     List<EntryVerdict.Kept> kept = new ArrayList<>();
     for (Requirement r : safety) {
-      never(r.id(), without.breach(r), open)
-          .ifPresent(n -> kept.add(new EntryVerdict.Kept(r, n)));
+      never(r.id(), without.breach(r), open).ifPresent(n -> kept.add(new EntryVerdict.Kept(r, n)));
     }
     if (claims.get(FORBIDDEN) instanceof Claim.Reached reached && kept.size() == safety.size()) {
       return new EntryVerdict.NotNeeded(
@@ -105,8 +103,7 @@ public final class EntryAudit {
   }
 
   private boolean decided(String target) {
-    return claims.get(target) instanceof Claim.Reached
-        || claims.get(target) instanceof Claim.Never;
+    return claims.get(target) instanceof Claim.Reached || claims.get(target) instanceof Claim.Never;
   }
 
   private List<EntryVerdict.Break> breaks() {

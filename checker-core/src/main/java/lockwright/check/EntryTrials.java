@@ -71,7 +71,8 @@ public record EntryTrials(Limits limits, Searcher searcher, Consumer<String> pro
         trials.add(
             threads.submit(
                 () -> {
-                  EntryVerdict verdict = EntryAudit.audit(box, entry, claims(box, entry, known, end));
+                  EntryVerdict verdict =
+                      EntryAudit.audit(box, entry, claims(box, entry, known, end));
                   tell(done.incrementAndGet(), box.locking().size());
                   return verdict;
                 }));

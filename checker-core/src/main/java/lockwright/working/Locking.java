@@ -52,9 +52,7 @@ final class Locking {
 
   /** The rules of movement, 3.4, that stand under a lever. */
   List<Entry> rulesUnder(String lever) {
-    return present.stream()
-        .filter(e -> e.kind().ofMovement() && e.lever().equals(lever))
-        .toList();
+    return present.stream().filter(e -> e.kind().ofMovement() && e.lever().equals(lever)).toList();
   }
 
   /** The levers that this one, once it has started, waits for; also if the rule is left out. */

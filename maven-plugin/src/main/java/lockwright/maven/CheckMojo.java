@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import lockwright.audit.Disagreement;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
 import lockwright.check.Searcher;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
@@ -68,6 +69,14 @@ public class CheckMojo extends AbstractMojo {
   @Parameter(property = "lockwright.depth", defaultValue = "16")
   int depth;
 
+  /**
+   * Also leaves out each entry of the locking table alone, and says which requirements need it.
+   * Takes a few times as long as the check; all entries together may take the seconds of one
+   * search.
+   */
+  @Parameter(property = "lockwright.entries", defaultValue = "false")
+  boolean entries;
+
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
 
@@ -111,8 +120,11 @@ public class CheckMojo extends AbstractMojo {
     outputs.write(Outputs.READ_BACK_TABLE, ReadBack.csv(read));
     Findings findings;
     try (Heartbeat progress = new Heartbeat(getLog()::info, read.name())) {
-      findings =
-          new Check(limits, search.apply(outputs.folder()), progress).run(read, built.digests());
+      Searcher searcher = search.apply(outputs.folder());
+      findings = new Check(limits, searcher, progress).run(read, built.digests());
+      if (entries) {
+        findings = new EntryTrials(limits, searcher, progress).run(findings);
+      }
     }
     outputs.write(Outputs.LOG, FullLog.of(findings));
     outputs.write(Outputs.RESULT, ResultJson.bytes(findings));
@@ -149,6 +161,7 @@ public class CheckMojo extends AbstractMojo {
   private void tell(Findings findings, Outputs outputs) throws MojoFailureException {
     if (findings.tally().passes()) {
       Summary.passed(findings).forEach(getLog()::info);
+      Summary.entries(findings).forEach(getLog()::info);
       return;
     }
     Consumer<String> line = warnOnly ? getLog()::warn : getLog()::error;

@@ -26,6 +26,8 @@ public final class FullLog {
     text.add("");
     Finding finding = new Finding(findings.box());
     findings.audited().forEach(a -> text.addAll(finding.text(a)));
+    text.add("");
+    text.addAll(new EntryLines(findings.box()).text(findings.entries()));
     return String.join("\n", Shown.lines(text)) + "\n";
   }
 
