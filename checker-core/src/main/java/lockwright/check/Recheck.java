@@ -9,11 +9,16 @@ import java.util.TreeSet;
 import lockwright.audit.Audited;
 import lockwright.audit.Auditor;
 import lockwright.audit.Disagreement;
+import lockwright.audit.EntryAudit;
+import lockwright.audit.EntryVerdict;
 import lockwright.railway.Box;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Quantity;
+import lockwright.report.Entries;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.Recorded;
+import lockwright.report.json.RecordedEntries;
 import lockwright.report.json.ResultJson;
 import lockwright.working.Working;
 
@@ -27,7 +32,8 @@ import lockwright.working.Working;
  *   <li>Each verdict is read as a claim, and audited.
  *   <li>The result that follows is written anew, and must be the one at hand, byte for byte. So
  *       nothing else in it can have been altered either, but for what no audit looks at: which
- *       engine found a thing, the solver's name, and that a sequence is the shortest.
+ *       engine found a thing, the solver's name, that a sequence is the shortest, and what is said
+ *       to be undecided.
  * </ol>
  */
 public final class Recheck {
@@ -66,8 +72,9 @@ public final class Recheck {
       }
       List<Audited> audited = Auditor.audit(box, recorded.claims());
       Findings findings =
-          new Findings(
-              box, digests, audited, recorded.decidedBy(), recorded.solver(), expectations);
+          new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver())
+              .with(entries(box, audited, recorded.entries()))
+              .against(expectations);
       String difference = recorded.firstDifference(ResultJson.bytes(findings));
       return difference.isEmpty()
           ? new Outcome.Stands(findings)
@@ -77,6 +84,33 @@ public final class Recheck {
     } catch (IllegalArgumentException e) {
       return refused("result.json cannot be read as a result of this box: " + firstLine(e));
     }
+  }
+
+  /** The entries of the table, each audited again without it, if they were tried. */
+  private static Entries entries(Box box, List<Audited> audited, RecordedEntries recorded) {
+    boolean holds =
+        audited.stream().allMatch(a -> a instanceof Audited.Proved || a instanceof Audited.Shown);
+    if (recorded.notTried().equals(Entries.NOT_ASKED_FOR.notTried())) {
+      return Entries.NOT_ASKED_FOR;
+    } else if (!recorded.notTried().isEmpty()) {
+      if (holds && audited.stream().anyMatch(a -> a instanceof Audited.Proved)) {
+        throw new IllegalArgumentException(
+            "the entries were not tried, for a reason that is not so");
+      }
+      return Entries.DOES_NOT_HOLD;
+    } else if (!holds || recorded.entries().size() != box.locking().size()) {
+      throw new IllegalArgumentException("verdicts on the entries of another table, or too early");
+    }
+    List<EntryVerdict> verdicts = new ArrayList<>();
+    for (int i = 0; i < box.locking().size(); i++) {
+      RecordedEntries.Of of = recorded.entries().get(i);
+      Entry entry = box.locking().get(i);
+      verdicts.add(
+          of.undecided().isEmpty()
+              ? EntryAudit.audit(box, entry, of.claims())
+              : EntryAudit.undecided(entry, of.undecided()));
+    }
+    return Entries.of(verdicts);
   }
 
   private static Outcome refused(String why) {

@@ -24,6 +24,7 @@ import lockwright.railway.Box;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
+import lockwright.worker.Limits;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -116,6 +117,31 @@ class RecheckTest {
       assertThat(ResultJson.bytes(findings)).isEqualTo(result);
       assertThat(findings.passes()).isEqualTo(json(result).get("passes").booleanValue());
     }
+  }
+
+  /** 10 of docs/meaning.md: each entry left out alone, with its own runs and certificates. */
+  @Test
+  void what_was_found_of_the_entries_is_audited_too() throws Exception {
+    Findings checked = ((Recheck.Outcome.Stands) recheck(JUNCTION, PROVED_RESULT)).findings();
+    Findings tried =
+        new EntryTrials(Limits.usual(), (job, progress) -> Boxes.search(job), p -> {}).run(checked);
+    byte[] result = ResultJson.bytes(tried);
+    assertThat(recheck(JUNCTION, result)).isInstanceOf(Recheck.Outcome.Stands.class);
+    byte[] needed =
+        edited(
+            result,
+            json ->
+                ((ObjectNode) json.get("entries").get("verdicts").get(0))
+                    .put("verdict", "implied by others"));
+    refused(JUNCTION, needed, "/entries/verdicts/0/verdict");
+    byte[] other =
+        edited(
+            result,
+            json ->
+                json.get("entries")
+                    .findParents("heldAt")
+                    .forEach(b -> ((ObjectNode) b).put("run", "run 1")));
+    refused(JUNCTION, other, "does not stand");
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import lockwright.audit.Disagreement;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
 import lockwright.check.Searcher;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
@@ -78,6 +79,14 @@ public class CheckMojo extends AbstractMojo {
   @Parameter(property = "lockwright.date")
   String date;
 
+  /**
+   * Also leaves out each entry of the locking table alone, and says which requirements need it.
+   * Takes a few times as long as the check; all entries together may take the seconds of one
+   * search.
+   */
+  @Parameter(property = "lockwright.entries", defaultValue = "false")
+  boolean entries;
+
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
 
@@ -122,10 +131,12 @@ public class CheckMojo extends AbstractMojo {
     outputs.write(Outputs.READ_BACK_TABLE, ReadBack.csv(read));
     Findings findings;
     try (Heartbeat progress = new Heartbeat(getLog()::info, read.name())) {
-      findings =
-          new Check(limits, search.apply(outputs.folder()), progress)
-              .run(read, built.digests())
-              .against(expectations);
+      Searcher searcher = search.apply(outputs.folder());
+      findings = new Check(limits, searcher, progress).run(read, built.digests());
+      if (entries) {
+        findings = new EntryTrials(limits, searcher, progress).run(findings);
+      }
+      findings = findings.against(expectations);
     }
     outputs.write(Outputs.LOG, FullLog.of(findings));
     byte[] result = ResultJson.bytes(findings);
@@ -165,6 +176,7 @@ public class CheckMojo extends AbstractMojo {
     if (findings.passes()) {
       Summary.knownFailures(findings).forEach(getLog()::warn);
       Summary.passed(findings).forEach(getLog()::info);
+      Summary.entries(findings).forEach(getLog()::info);
       getLog().info("proof report: " + outputs.folder().resolve(Outputs.PROOF_REPORT));
       return;
     }

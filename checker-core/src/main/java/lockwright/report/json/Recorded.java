@@ -172,6 +172,12 @@ public final class Recorded {
     return new Claims(safety, subjects, possibilities);
   }
 
+  /** What is said of the entries of the table. */
+  public RecordedEntries entries() {
+    return RecordedEntries.read(
+        json.required("entries"), safety.keySet(), this::run, this::certificate);
+  }
+
   /** The engine that decided each target, as the file says; nothing checks that. */
   public Map<String, String> decidedBy() {
     return Map.copyOf(decidedBy);

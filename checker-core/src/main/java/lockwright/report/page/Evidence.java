@@ -24,7 +24,19 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
 
   private void locking() {
     begin("locking", "The locking");
-    List<String> columns = List.of("no.", "entry", "note", "written at");
+    JsonNode entries = result.path("entries");
+    boolean tried = entries.has("verdicts");
+    m.element(
+        "p",
+        tried
+            ? "What needs each entry: what breaks where it is left out alone and all others stay."
+                + " That an entry may be left out, or two together, is not said of any."
+            : "What needs each entry was not tried: "
+                + entries.path("notTried").asText("not known"));
+    List<String> columns =
+        tried
+            ? List.of("no.", "entry", "note", "written at", "what needs it")
+            : List.of("no.", "entry", "note", "written at");
     Tables.head(m, columns);
     JsonNode locking = result.required("locking");
     for (int i = 0; i < locking.size(); i++) {
@@ -35,12 +47,47 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
       Tables.cell(m, columns.get(1), entry.required("text").asText() + holds);
       Tables.cell(m, columns.get(2), entry.required("note").asText());
       Tables.cell(m, columns.get(3), place(entry.required("at")));
+      if (tried) {
+        m.open("td", "data-label", columns.get(4));
+        neededBy(entries.required("verdicts").get(i));
+        m.close();
+      }
       m.close();
     }
     Tables.end(m);
     m.element("h3", "As a matrix");
     Drawn.at(m, "Locking matrix", Pictures.matrix(result));
     m.close();
+  }
+
+  private void neededBy(JsonNode verdict) {
+    m.element("b", verdict.required("verdict").asText());
+    for (JsonNode b : verdict.path("breaks")) {
+      String id = b.required("requirement").asText();
+      m.open("p", "class", "small").link(anchors.of("requirement", id), id).text(", ");
+      run(b.required("run").asText());
+      m.close();
+    }
+    for (JsonNode open : verdict.path("open")) {
+      m.element("p", "not known of: " + open.asText(), "class", "small");
+    }
+    if (verdict.has("allows")) {
+      m.open("p", "class", "small").text("what it forbids comes about without it: ");
+      run(verdict.required("allows").required("run").asText());
+      m.close();
+    }
+    if (verdict.has("proof")) {
+      String digest = verdict.required("proof").required("certificate").asText();
+      m.open("p", "class", "small").text("what it forbids never comes about without it: ");
+      m.link(anchors.of("certificate", digest), digest.substring(0, 12)).close();
+    }
+    for (JsonNode reason : verdict.path("reasons")) {
+      m.element("p", "open: " + reason.asText(), "class", "small");
+    }
+  }
+
+  private void run(String run) {
+    m.link(anchors.of("run", run), run);
   }
 
   static String place(JsonNode at) {
@@ -118,6 +165,10 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
       use(instance.path("proof"), checkedBy, users);
       instance.path("proof").path("never").forEach(n -> use(n, checkedBy, users));
     }
+    for (JsonNode v : result.path("entries").path("verdicts")) {
+      use(v.path("proof"), checkedBy, users);
+      v.path("kept").forEach(k -> use(k, checkedBy, users));
+    }
     for (JsonNode c : result.required("certificates")) {
       String digest = c.required("digest").asText();
       m.open("div", "id", anchors.of("certificate", digest));
@@ -160,6 +211,15 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
       if (instance.has("sequence")) {
         String word = Word.of(instance).word() + ": " + instance.required("id").asText();
         use(uses, instance.required("sequence").required("run").asText(), word);
+      }
+    }
+    for (JsonNode v : result.path("entries").path("verdicts")) {
+      String without = "without '" + v.required("entry").asText() + "': ";
+      for (JsonNode b : v.path("breaks")) {
+        use(uses, b.required("run").asText(), without + b.required("requirement").asText());
+      }
+      if (v.has("allows")) {
+        use(uses, v.required("allows").required("run").asText(), without + "what it forbids");
       }
     }
     RunTable table = new RunTable(anchors, m);

@@ -83,7 +83,9 @@ final class DiagramPicture {
     return piece.at(side).x - side.sign() * spacing.aslant(piece, side);
   }
 
-  /** The way of a piece: x and y of each bend; perhaps parted from points that do not lie for it. */
+  /**
+   * The way of a piece: x and y of each bend; perhaps parted from points that do not lie for it.
+   */
   private List<double[]> run(Piece piece, boolean parted) {
     double y = spacing.rowOf(piece);
     List<double[]> run = new ArrayList<>();
@@ -200,7 +202,8 @@ final class DiagramPicture {
       double[] from = {node.x, y};
       double[] to = {node.x + legs * 20, y + (up ? -20 : 20)};
       svg.path("rail", path(List.of(lies ? from : towards(from, to, PARTED), to)));
-      svg.line("trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
+      svg.line(
+          "trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
     new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), y, legs, !up);
     svg.close();

@@ -34,8 +34,6 @@ final class PointsLabel {
   }
 
   static double height(JsonNode points) {
-    return 14
-        + 13 * (1 + (points.has("boltLever") ? 1 : 0))
-        + (points.has("groundFrame") ? 18 : 0);
+    return 14 + 13 * (1 + (points.has("boltLever") ? 1 : 0)) + (points.has("groundFrame") ? 18 : 0);
   }
 }
