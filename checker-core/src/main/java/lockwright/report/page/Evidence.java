@@ -158,7 +158,12 @@ record Evidence(JsonNode result, Anchors anchors, Markup m) {
             + " them all, and no state that keeps them breaks a requirement that names it. This was"
             + " checked with a second reading of the files, by code that does not search.");
     m.open("p").text("To check all certificates and runs again, without a search: ");
-    m.element("code", "mvn lockwright:report").close();
+    JsonNode date = result.path("expectations").path("date");
+    m.element(
+            "code",
+            "mvn lockwright:report"
+                + (date.isMissingNode() ? "" : " -Dlockwright.date=" + date.asText()))
+        .close();
     SortedMap<String, TreeSet<String>> checkedBy = new TreeMap<>();
     SortedMap<String, Integer> users = new TreeMap<>();
     for (JsonNode instance : result.required("requirements")) {

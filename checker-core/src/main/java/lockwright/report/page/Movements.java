@@ -78,7 +78,7 @@ final class Movements {
           + event.required("instrument").asText();
     }
     String from = event.required("from").asText();
-    boolean reverse = from.compareTo(move.to()) < 0 && !from.equals("M") || move.to().equals("R");
+    boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
     return kind.equals("lever")

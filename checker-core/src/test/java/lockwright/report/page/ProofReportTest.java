@@ -184,6 +184,52 @@ class ProofReportTest {
         .withMessageContaining("run 999");
   }
 
+  /** 7 of docs/meaning.md: what is waived or expected changes the outcome, never a verdict. */
+  @Test
+  void what_is_waived_is_told_with_reason_role_and_end_and_stays_broken() {
+    ObjectNode json = (ObjectNode) Pages.json(Pages.STUCK);
+    ObjectNode broken = null;
+    for (JsonNode instance : json.get("requirements")) {
+      if (instance.get("verdict").textValue().equals("broken")) {
+        broken = (ObjectNode) instance;
+      }
+    }
+    broken
+        .putObject("expectation")
+        .put("kind", "waived")
+        .put("verdict", "broken")
+        .put("reason", "a <reason>")
+        .put("role", "an \"engineer\"")
+        .put("until", "2031-04-30")
+        .put("state", "holds")
+        .putObject("at")
+        .put("file", "waivers.yaml")
+        .put("line", 2)
+        .put("column", 3);
+    json.putObject("expectations")
+        .put("date", "2031-04-01")
+        .put("expected", 0)
+        .put("waived", 1)
+        .put("hold", 1)
+        .put("noLongerBite", 0)
+        .put("pastTheirDate", 0);
+    json.put("passes", true);
+    Document page = Pages.parse(ProofReport.checked(Pages.bytes(json)));
+    assertThat(Pages.text(page))
+        .contains(
+            "Passes, with failures that are expected or waived: of",
+            "0 expected, 1 waived. Of these 1 hold on 2031-04-01",
+            "Waived to be broken, by an \"engineer\", until 2031-04-30. State: holds."
+                + " Reason: a <reason> (waivers.yaml:2:3)",
+            "mvn lockwright:report -Dlockwright.date=2031-04-01")
+        .doesNotContain("\u2714 Passes");
+    assertThat(Pages.ofClass(page, "outcome").get(0).getAttribute("class")).isEqualTo("outcome");
+    assertThat(
+            Pages.ofClass(page, "verdict").stream()
+                .filter(v -> v.getTextContent().endsWith("broken")))
+        .hasSize(json.get("counts").get("broken").intValue());
+  }
+
   @Test
   void a_page_that_was_not_checked_has_no_verdict() {
     Map<String, String> digests = Map.of("plan.yaml", "0123");
@@ -195,7 +241,8 @@ class ProofReportTest {
     assertThat(text).contains("why & how", "plan.yaml", "0123").contains(Cautions.ALL);
     String rest = text.replace(Cautions.ALL.get(2), "");
     for (Word word : Word.values()) {
-      assertThat(rest).doesNotContainIgnoringCase(word.word().equals("shown") ? "✔" : word.word());
+      assertThat(rest)
+          .doesNotContainIgnoringCase(word.word().equals("shown") ? "\u2714" : word.word());
     }
     assertThat(Pages.ofClass(page, "verdict")).isEmpty();
     assertThat(Pages.ofClass(page, "good")).isEmpty();
