@@ -126,6 +126,7 @@ class UserBuilds {
             .redirectErrorStream(true)
             .redirectOutput(log.toFile());
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().put("MAVEN_OPTS", "-XX:TieredStopAtLevel=1");
     int exitCode = builder.start().waitFor();
     return new Build(Files.readString(log, StandardCharsets.UTF_8), exitCode);
   }
