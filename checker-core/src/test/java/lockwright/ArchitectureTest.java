@@ -56,7 +56,9 @@ class ArchitectureTest {
                   room("worker", "proof", "system", "solver", "solver.z3", "verdict").and(ENGINES),
                   room("audit", "railway", "working", "verdict", "encode.names", "audit.sat"),
                   room("audit.sat", "working", "railway", "encode.names"),
-                  room("report", "railway", "audit", "verdict", "spec", "encode.names")),
+                  room("report", "railway", "audit", "verdict", "spec", "encode.names"),
+                  room("report.picture", "report"),
+                  room("report.page", "report", "report.picture")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)
           .toList();
@@ -72,7 +74,9 @@ class ArchitectureTest {
           new Kept("com.microsoft.z3", List.of("solver.z3")),
           new Kept("org.sat4j", List.of("audit.sat")),
           new Kept("org.yaml.snakeyaml", List.of("spec")),
-          new Kept("com.fasterxml.jackson", List.of("spec", "worker", "report.json")));
+          new Kept(
+              "com.fasterxml.jackson",
+              List.of("spec", "worker", "report.json", "report.page", "report.picture")));
 
   private static final JavaClasses CODE =
       new ClassFileImporter()

@@ -86,24 +86,32 @@ public final class Auditor {
     return new Audited.Undecided(r, reason(claim));
   }
 
-  private static String reason(Claim claim) {
+  static String reason(Claim claim) {
     return claim instanceof Claim.Unknown unknown ? unknown.reason() : "nothing was found out";
   }
 
   private Audited broken(Requirement r, Claim.Reached claim) {
-    Breach breach = parted.breach(r);
-    Played played = play(r.id(), parted, claim.run());
+    return new Audited.Broken(r, broken(r.id(), parted, parted.breach(r), claim), claim.shortest());
+  }
+
+  /**
+   * Plays a run that must break something, and if claimed shortest not before its end.
+   *
+   * @throws Disagreement if it does not
+   */
+  static Played broken(String what, Working working, Breach breach, Claim.Reached claim) {
+    Played played = play(what, working, claim.run());
     for (int i = 0; i < played.states().size(); i++) {
       boolean last = i == played.states().size() - 1;
       boolean broken = broken(breach, played, i);
       if (last && !broken) {
-        throw new Disagreement(r.id() + ": the run does not break it\n" + played.text());
+        throw new Disagreement(what + ": the run does not break it\n" + played.text());
       } else if (broken && !last && claim.shortest()) {
         throw new Disagreement(
-            r.id() + ": claimed shortest, but broken after " + i + "\n" + played.text());
+            what + ": claimed shortest, but broken after " + i + "\n" + played.text());
       }
     }
-    return new Audited.Broken(r, played, claim.shortest());
+    return played;
   }
 
   /** Whether the play breaks the requirement in this state, or by the movement that led to it. */
@@ -168,7 +176,8 @@ public final class Auditor {
   }
 
   private Audited proved(Requirement r, Certificate certificate) {
-    CertificateAudit.Result result = onParted.proves(r.id(), certificate, targets(r));
+    CertificateAudit.Result result =
+        onParted.proves(r.id(), certificate, targets(parted, parted.breach(r)));
     if (!(result instanceof CertificateAudit.Result.Proves proves)) {
       return undecided(r, result);
     }
@@ -194,11 +203,10 @@ public final class Auditor {
     return new Audited.Proved(r, certificate, proves.by(), witnesses);
   }
 
-  /** All that breaks the requirement, as conditions on one state. */
-  private List<Condition> targets(Requirement r) {
-    Breach breach = parted.breach(r);
+  /** All that is a breach, as conditions on one state. */
+  static List<Condition> targets(Working working, Breach breach) {
     List<Condition> targets = new ArrayList<>(List.of(breach.state()));
-    parted
+    working
         .movements()
         .forEach(
             m -> {

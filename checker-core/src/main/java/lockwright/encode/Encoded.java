@@ -1,7 +1,11 @@
 package lockwright.encode;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
+import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Names;
+import lockwright.system.Clause;
 import lockwright.system.TransitionSystem;
 
 /**
@@ -18,6 +22,20 @@ public record Encoded(TransitionSystem system, Names names) {
             system.transitions(),
             system.targets().stream().filter(t -> !targets.contains(t.name())).toList(),
             system.candidates()),
+        names);
+  }
+
+  /** The same with the clauses of a certificate, of a box like it, as further candidates. */
+  public Encoded trying(Certificate certificate) {
+    List<Clause> candidates = new ArrayList<>(system.candidates());
+    candidates.addAll(names.clauses(certificate));
+    return new Encoded(
+        new TransitionSystem(
+            system.variables(),
+            system.initial(),
+            system.transitions(),
+            system.targets(),
+            candidates.stream().distinct().toList()),
         names);
   }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lockwright.encode.names.Names;
 import lockwright.railway.Box;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
 import lockwright.system.Clause;
@@ -23,17 +25,31 @@ public final class Encoder {
 
   /** Half-strokes, any number of levers part-way. */
   public static Encoded parted(Box box) {
-    return encode(box, Strokes.PARTED);
+    return encode(box, Strokes.PARTED, Optional.empty());
+  }
+
+  /**
+   * The same without one entry of the locking table. Its targets are the breaches, and what the
+   * entry forbids ({@link Names#FORBIDDEN_BY_ENTRY}).
+   *
+   * @throws IllegalArgumentException if the box has no such entry
+   */
+  public static Encoded parted(Box box, Entry without) {
+    return encode(box, Strokes.PARTED, Optional.of(without));
   }
 
   /** Whole strokes, one at a time; all entries with conditions hold their levers. */
   public static Encoded whole(Box box) {
-    return encode(box, Strokes.WHOLE);
+    return encode(box, Strokes.WHOLE, Optional.empty());
   }
 
-  private static Encoded encode(Box box, Strokes strokes) {
+  private static Encoded encode(Box box, Strokes strokes, Optional<Entry> without) {
     Vocabulary words = new Vocabulary();
-    Levers levers = new Levers(box, words, strokes);
+    List<Entry> acting = new ArrayList<>(box.locking());
+    if (without.isPresent() && !acting.remove(without.get())) {
+      throw new IllegalArgumentException("no entry to leave out: " + without.get().words());
+    }
+    Levers levers = new Levers(box, acting, words, strokes);
     List<SectionCoder> sections =
         box.sections().stream().map(s -> new SectionCoder(s, box, words, strokes)).toList();
 
@@ -49,14 +65,27 @@ public final class Encoder {
     List<Clause> candidates = new ArrayList<>(levers.candidates());
     sections.forEach(s -> candidates.addAll(s.candidates()));
 
+    Targets made = new Targets(new Apparatus(box, words), movements);
+    List<Target> targets =
+        without
+            .map(e -> targets(box, made, new WithoutEntry(e, box.locking(), words), movements))
+            .orElseGet(() -> targets(box, made, strokes));
+
     return new Encoded(
         new TransitionSystem(
             words.variables(),
             Term.and(beginning),
             movements.stream().map(Movement::transition).toList(),
-            targets(box, new Targets(new Apparatus(box, words), movements), strokes),
+            targets,
             candidates),
         new Names(words.quantities(), movements.stream().map(Movement::event).toList()));
+  }
+
+  private static List<Target> targets(
+      Box box, Targets targets, WithoutEntry without, List<Movement> movements) {
+    List<Target> all = new ArrayList<>(List.of(without.target(movements)));
+    box.requirements().stream().filter(r -> !r.possibility()).map(targets::of).forEach(all::add);
+    return all;
   }
 
   /** The requirements of the kind, and what those of safety speak about: witnesses may be whole. */

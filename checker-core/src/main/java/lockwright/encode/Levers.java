@@ -11,6 +11,7 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.LevelCrossing;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Event.GatesMove;
 import lockwright.railway.words.Event.LeverMoves;
@@ -30,12 +31,15 @@ final class Levers {
   private final Locks locks;
   private final Turns turns;
 
-  Levers(Box box, Vocabulary words, Strokes strokes) {
+  /**
+   * @param acting the entries of the locking table that act
+   */
+  Levers(Box box, List<Entry> acting, Vocabulary words, Strokes strokes) {
     this.box = box;
     this.words = words;
     this.strokes = strokes;
-    locks = new Locks(box.locking(), strokes == Strokes.WHOLE);
-    turns = new Turns(box.locking(), words);
+    locks = new Locks(acting, strokes == Strokes.WHOLE);
+    turns = new Turns(acting, box.locking(), words);
   }
 
   void declare() {

@@ -97,6 +97,18 @@ final class Locks {
     return Term.and(locks);
   }
 
+  /** That one of the combinations stands. */
+  Term stand(Vocabulary words) {
+    List<Term> combinations = new ArrayList<>();
+    for (Map<String, Set<Position>> together : forbidden) {
+      List<Term> levers = new ArrayList<>();
+      together.forEach(
+          (lever, positions) -> levers.add(Term.or(positions(lever, positions, words))));
+      combinations.add(Term.and(levers));
+    }
+    return Term.or(combinations);
+  }
+
   private static List<Term> positions(String lever, Set<Position> positions, Vocabulary words) {
     return positions.stream().sorted().map(p -> words.is(Quantity.lever(lever), p)).toList();
   }

@@ -9,8 +9,13 @@ import lockwright.railway.words.Quantity;
 import lockwright.system.Term;
 import lockwright.system.Transition.Effect;
 
-/** The rules of how levers move; `docs/meaning.md` 3.4. */
-record Turns(List<Entry> entries, Vocabulary words) {
+/**
+ * The rules of how levers move; `docs/meaning.md` 3.4.
+ *
+ * @param entries those that act
+ * @param watched those whose turns are kept in mind, whether or not they act
+ */
+record Turns(List<Entry> entries, List<Entry> watched, Vocabulary words) {
   Turns {
     entries = entries.stream().filter(e -> e.kind().ofMovement()).toList();
   }
@@ -27,7 +32,7 @@ record Turns(List<Entry> entries, Vocabulary words) {
   }
 
   private List<Pair> pairs() {
-    return entries.stream()
+    return watched.stream()
         .filter(e -> e.kind() == Kind.NOT_AGAIN_BEFORE)
         .map(Pair::of)
         .distinct()
@@ -46,8 +51,13 @@ record Turns(List<Entry> entries, Vocabulary words) {
   List<Term> needs(String lever) {
     return entries.stream()
         .filter(e -> e.lever().equals(lever))
-        .map(e -> Term.not(Term.and(unmet(e), conditions(e))))
+        .map(e -> Term.not(stops(e)))
         .toList();
+  }
+
+  /** That a rule does not let its lever leave N. */
+  Term stops(Entry rule) {
+    return Term.and(unmet(rule), conditions(rule));
   }
 
   private Term unmet(Entry entry) {

@@ -17,6 +17,7 @@ import lockwright.railway.Box;
  * @param audited one verdict a requirement, in the order of the box
  * @param decidedBy the engine that decided each target, by the target's id
  * @param solver name and version of the solver that searched
+ * @param entries what was found of each entry of the locking table
  * @param expectations what the author says of instances that fail
  */
 public record Findings(
@@ -25,6 +26,7 @@ public record Findings(
     List<Audited> audited,
     Map<String, String> decidedBy,
     String solver,
+    Entries entries,
     Expectations expectations) {
   public Findings {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -38,21 +40,30 @@ public record Findings(
         != expectations.all().size()) {
       throw new IllegalArgumentException("something is expected of what the box does not have");
     }
+    if (entries.notTried().isEmpty() && entries.verdicts().size() != box.locking().size()) {
+      throw new IllegalArgumentException(
+          entries.verdicts().size() + " verdicts for " + box.locking().size() + " entries");
+    }
   }
 
-  /** Those of a box of which nothing is expected: every verdict counts. */
+  /** The same with what was found of the entries. */
+  public Findings with(Entries found) {
+    return new Findings(box, digests, audited, decidedBy, solver, found, expectations);
+  }
+
+  /** Those of a box of which nothing is expected, without a word on its entries. */
   public Findings(
       Box box,
       SortedMap<String, String> digests,
       List<Audited> audited,
       Map<String, String> decidedBy,
       String solver) {
-    this(box, digests, audited, decidedBy, solver, Expectations.NONE);
+    this(box, digests, audited, decidedBy, solver, Entries.NOT_ASKED_FOR, Expectations.NONE);
   }
 
   /** The same verdicts, held against what the author expects and waives. */
   public Findings against(Expectations others) {
-    return new Findings(box, digests, audited, decidedBy, solver, others);
+    return new Findings(box, digests, audited, decidedBy, solver, entries, others);
   }
 
   /** How many verdicts there are of each kind, whatever is expected. */

@@ -86,23 +86,28 @@ final class FrameMovements {
   /** 3.4: what a lever needs to start. */
   private void rules(Lever lever, List<Need> needs) {
     for (Entry entry : locking.rulesUnder(lever.id())) {
-      String other = entry.others().get(0);
-      Condition met =
-          entry.kind() == Entry.Kind.STARTS_ONLY_WITH_NORMAL
-              ? apparatus.lever(other, "N")
-              : quantities.is(Quantity.turn(lever.id(), other), "come");
-      needs.add(Need.entry(Condition.any(met, Condition.not(locking.conditions(entry))), entry));
+      needs.add(Need.entry(lets(entry), entry));
     }
+  }
+
+  /** 3.4: a rule lets its lever start. */
+  Condition lets(Entry rule) {
+    String other = rule.others().get(0);
+    Condition met =
+        rule.kind() == Entry.Kind.STARTS_ONLY_WITH_NORMAL
+            ? apparatus.lever(other, "N")
+            : quantities.is(Quantity.turn(rule.lever(), other), "come");
+    return Condition.any(met, Condition.not(locking.conditions(rule)));
   }
 
   /** 3.4: a turn is awaited from the start of one lever, and comes with the strokes of another. */
   private void turns(Lever lever, Strokes.Stroke stroke, List<Effect> effects) {
     if (stroke.from() == Position.N) {
-      locking.rulesUnder(lever.id()).stream()
-          .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
-          .map(e -> Quantity.turn(lever.id(), e.others().get(0)))
-          .distinct()
-          .forEach(turn -> effects.add(quantities.set(turn, "pull awaited")));
+      locking
+          .awaited(lever.id())
+          .forEach(
+              other ->
+                  effects.add(quantities.set(Quantity.turn(lever.id(), other), "pull awaited")));
     }
     for (String waiting : locking.awaiting(lever.id())) {
       Quantity turn = Quantity.turn(waiting, lever.id());

@@ -2,8 +2,10 @@ package lockwright.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
 
@@ -12,19 +14,37 @@ final class Locking {
   private final Box box;
   private final Apparatus apparatus;
   private final boolean allPiecesHold;
+  private final List<Entry> present;
 
   /**
    * @param allPiecesHold whether every entry with conditions holds its levers, marked or not
    */
   Locking(Box box, Apparatus apparatus, boolean allPiecesHold) {
+    this(box, apparatus, allPiecesHold, Optional.empty());
+  }
+
+  /**
+   * @param leftOut an entry that holds nothing (10); of two alike, one still does
+   * @throws IllegalArgumentException if the table has no such entry
+   */
+  Locking(Box box, Apparatus apparatus, boolean allPiecesHold, Optional<Entry> leftOut) {
     this.box = box;
     this.apparatus = apparatus;
     this.allPiecesHold = allPiecesHold;
+    int at = leftOut.map(box.locking()::indexOf).orElse(box.locking().size());
+    if (at < 0) {
+      throw new IllegalArgumentException("not in the table: " + leftOut.get().words());
+    }
+    present =
+        IntStream.range(0, box.locking().size())
+            .filter(i -> i != at)
+            .mapToObj(box.locking()::get)
+            .toList();
   }
 
   /** The entries of 3.1 that name a lever, as any of their levers, in the order of the table. */
   List<Entry> naming(String lever) {
-    return box.locking().stream()
+    return present.stream()
         .filter(e -> !e.kind().ofMovement())
         .filter(e -> leversOf(e).contains(lever))
         .toList();
@@ -32,8 +52,15 @@ final class Locking {
 
   /** The rules of movement, 3.4, that stand under a lever. */
   List<Entry> rulesUnder(String lever) {
+    return present.stream().filter(e -> e.kind().ofMovement() && e.lever().equals(lever)).toList();
+  }
+
+  /** The levers that this one, once it has started, waits for; also if the rule is left out. */
+  List<String> awaited(String lever) {
     return box.locking().stream()
-        .filter(e -> e.kind().ofMovement() && e.lever().equals(lever))
+        .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE && e.lever().equals(lever))
+        .map(e -> e.others().get(0))
+        .distinct()
         .toList();
   }
 

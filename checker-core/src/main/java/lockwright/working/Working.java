@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Position;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
 import lockwright.railway.words.Event;
@@ -26,14 +28,16 @@ public final class Working {
   private final List<Movement> movements;
   private final Map<Event, Movement> byEvent = new LinkedHashMap<>();
   private final Breaches breaches;
+  private final Locking locking;
+  private final FrameMovements frame;
 
-  private Working(Box box, Strokes strokes) {
+  private Working(Box box, Strokes strokes, Optional<Entry> leftOut) {
     quantities = new Quantities(box);
     beginnings = new Beginnings(box, quantities);
     Apparatus apparatus = new Apparatus(box, quantities);
-    Locking locking = new Locking(box, apparatus, strokes == Strokes.WHOLE);
-    List<Movement> all =
-        new ArrayList<>(new FrameMovements(box, quantities, apparatus, locking, strokes).all());
+    locking = new Locking(box, apparatus, strokes == Strokes.WHOLE, leftOut);
+    frame = new FrameMovements(box, quantities, apparatus, locking, strokes);
+    List<Movement> all = new ArrayList<>(frame.all());
     box.sections().forEach(s -> all.addAll(new SectionMovements(s, quantities, strokes).all()));
     movements = List.copyOf(all);
     movements.forEach(m -> byEvent.put(m.event(), m));
@@ -45,7 +49,16 @@ public final class Working {
    * pieces marked so hold.
    */
   public static Working parted(Box box) {
-    return new Working(box, Strokes.PARTED);
+    return new Working(box, Strokes.PARTED, Optional.empty());
+  }
+
+  /**
+   * The working that allows most of a box without one entry of its locking table.
+   *
+   * @throws IllegalArgumentException if the table has no such entry
+   */
+  public static Working parted(Box box, Entry leftOut) {
+    return new Working(box, Strokes.PARTED, Optional.of(leftOut));
   }
 
   /**
@@ -53,7 +66,7 @@ public final class Working {
    * points, every piece with conditions holds, and no withdrawal is irregular.
    */
   public static Working whole(Box box) {
-    return new Working(box, Strokes.WHOLE);
+    return new Working(box, Strokes.WHOLE, Optional.empty());
   }
 
   /** Levers, points of ground frames, then for each section what 4.1 names, in its order. */
@@ -84,6 +97,22 @@ public final class Working {
   /** When a requirement of safety is broken. */
   public Breach breach(Requirement requirement) {
     return breaches.of(requirement);
+  }
+
+  /** What an entry forbids, whether or not it is left out: 10.1. */
+  public Breach forbidden(Entry entry) {
+    if (!entry.kind().ofMovement()) {
+      return new Breach(locking.forbidden(entry), Map.of());
+    }
+    Map<Event, Condition> starts = new LinkedHashMap<>();
+    for (Movement movement : movements) {
+      if (movement.event() instanceof Event.LeverMoves e
+          && e.lever().equals(entry.lever())
+          && e.from() == Position.N) {
+        starts.put(e, Condition.not(frame.lets(entry)));
+      }
+    }
+    return new Breach(Condition.FALSE, starts);
   }
 
   /** Where a possibility is shown. */

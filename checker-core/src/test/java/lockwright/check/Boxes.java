@@ -64,7 +64,7 @@ final class Boxes {
     }
   }
 
-  private static Found search(Job job) {
+  static Found search(Job job) {
     Knowledge known = job.run(progress -> {});
     return new Found(known.verdicts(), known.decidedBy(), "in this process");
   }

@@ -5,27 +5,24 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import lockwright.audit.Disagreement;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
 import lockwright.check.Searcher;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
-import lockwright.railway.requirement.Expectation;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
+import lockwright.report.page.ProofReport;
 import lockwright.report.readback.ReadBack;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Rejection;
 import lockwright.report.text.Summary;
-import lockwright.spec.Dates;
-import lockwright.spec.Problem;
 import lockwright.worker.Limits;
 import lockwright.worker.UnfitMachine;
 import org.apache.maven.plugin.AbstractMojo;
@@ -82,6 +79,14 @@ public class CheckMojo extends AbstractMojo {
   @Parameter(property = "lockwright.date")
   String date;
 
+  /**
+   * Also leaves out each entry of the locking table alone, and says which requirements need it.
+   * Takes a few times as long as the check; all entries together may take the seconds of one
+   * search.
+   */
+  @Parameter(property = "lockwright.entries", defaultValue = "false")
+  boolean entries;
+
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
 
@@ -121,18 +126,22 @@ public class CheckMojo extends AbstractMojo {
     Limits limits = limits();
     BoxBuilder.Built built = read(outputs);
     Box read = built.box().orElseThrow();
-    Expectations expectations = expectations(built.expectations());
+    Expectations expectations = DateOfBuild.expectations(built.expectations(), date);
     outputs.write(Outputs.READ_BACK_TEXT, ReadBack.text(read));
     outputs.write(Outputs.READ_BACK_TABLE, ReadBack.csv(read));
     Findings findings;
     try (Heartbeat progress = new Heartbeat(getLog()::info, read.name())) {
-      findings =
-          new Check(limits, search.apply(outputs.folder()), progress)
-              .run(read, built.digests())
-              .against(expectations);
+      Searcher searcher = search.apply(outputs.folder());
+      findings = new Check(limits, searcher, progress).run(read, built.digests());
+      if (entries) {
+        findings = new EntryTrials(limits, searcher, progress).run(findings);
+      }
+      findings = findings.against(expectations);
     }
     outputs.write(Outputs.LOG, FullLog.of(findings));
-    outputs.write(Outputs.RESULT, ResultJson.bytes(findings));
+    byte[] result = ResultJson.bytes(findings);
+    outputs.write(Outputs.RESULT, result);
+    outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(result));
     tell(findings, outputs);
   }
 
@@ -142,21 +151,6 @@ public class CheckMojo extends AbstractMojo {
     } catch (IllegalArgumentException e) {
       throw new MojoFailureException("NOT VERIFIED: parameters out of range: " + e.getMessage());
     }
-  }
-
-  /** What the author expects and waives, if there is a date where one is needed. */
-  private Expectations expectations(List<Expectation> all) throws MojoFailureException {
-    Optional<LocalDate> given = date == null ? Optional.empty() : Dates.read(date);
-    if (given.isEmpty() && (date != null || Expectations.needDate(all))) {
-      throw new MojoFailureException(
-          "NOT VERIFIED: "
-              + (date == null
-                  ? "waivers.yaml waives something until a day, and the build was given no date"
-                  : Problem.quote(date) + " is no date")
-              + "; the parameter 'date' (property lockwright.date) is the date of the build, as"
-              + " year, month and day: -Dlockwright.date=2031-04-30");
-    }
-    return new Expectations(all, given);
   }
 
   /** The spec, if there is nothing wrong with it. */
@@ -182,6 +176,8 @@ public class CheckMojo extends AbstractMojo {
     if (findings.passes()) {
       Summary.knownFailures(findings).forEach(getLog()::warn);
       Summary.passed(findings).forEach(getLog()::info);
+      Summary.entries(findings).forEach(getLog()::info);
+      getLog().info("proof report: " + outputs.folder().resolve(Outputs.PROOF_REPORT));
       return;
     }
     Consumer<String> line = warnOnly ? getLog()::warn : getLog()::error;
@@ -193,6 +189,7 @@ public class CheckMojo extends AbstractMojo {
     }
     text.add("full log: " + outputs.folder().resolve(Outputs.LOG));
     text.add("result:   " + outputs.folder().resolve(Outputs.RESULT));
+    text.add("report:   " + outputs.folder().resolve(Outputs.PROOF_REPORT));
     if (!warnOnly) {
       throw new MojoFailureException(String.join("\n", text));
     }

@@ -16,18 +16,26 @@ record Outputs(Path folder) {
   static final String RESULT = "result.json";
   static final String READ_BACK_TEXT = "read-back.txt";
   static final String READ_BACK_TABLE = "read-back.csv";
+  static final String PROOF_REPORT = "proof-report.html";
 
-  private static final List<String> ALL = List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE);
+  private static final List<String> ALL =
+      List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE, PROOF_REPORT);
   private static final String UNFINISHED = ".unfinished";
 
   /** The folder, made if it is not there, without what an earlier check left. */
   static Outputs fresh(Path folder) throws IOException {
     Files.createDirectories(folder);
+    Outputs outputs = new Outputs(folder);
     for (String name : ALL) {
-      Files.deleteIfExists(folder.resolve(name));
-      Files.deleteIfExists(folder.resolve(name + UNFINISHED));
+      outputs.remove(name);
     }
-    return new Outputs(folder);
+    return outputs;
+  }
+
+  /** Removes what an earlier run left of a file. */
+  void remove(String name) throws IOException {
+    Files.deleteIfExists(folder.resolve(name));
+    Files.deleteIfExists(folder.resolve(name + UNFINISHED));
   }
 
   void write(String name, String text) throws IOException {

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The goal on a small box: one road, a signal that reads to each of two ways, bolted points. */
 class CheckMojoTest {
-  private static final String PLAN =
+  static final String PLAN =
       """
       lockwright: 1
       box: Alder Fen
@@ -37,7 +37,7 @@ class CheckMojoTest {
       limits: {approach: block, main: block, branch: block}
       passenger: [approach, junction, main, branch]
       """;
-  private static final String FRAME =
+  static final String FRAME =
       """
       levers:
         1: {signal: 1, label: Main home}
@@ -45,7 +45,7 @@ class CheckMojoTest {
         3: {bolt: 4, normal: out, label: Bolt}
         4: {points: 4, label: Junction points}
       """;
-  private static final String LOCKING =
+  static final String LOCKING =
       """
       lever;released by;locks;locks both ways
       1;3;2, 4;
@@ -81,7 +81,9 @@ class CheckMojoTest {
 
   private void anOldOutput() throws IOException {
     Files.createDirectories(basedir.resolve("target/lockwright"));
-    for (String file : List.of("check.txt", "result.json", "read-back.txt", "read-back.csv")) {
+    for (String file :
+        List.of(
+            "check.txt", "result.json", "read-back.txt", "read-back.csv", "proof-report.html")) {
       Files.writeString(output(file), "old");
     }
   }
@@ -104,7 +106,12 @@ class CheckMojoTest {
         .anyMatch(l -> l.startsWith("INFO Alder Fen: within the model and the listed files; not"))
         .allMatch(l -> l.startsWith("INFO "));
     assertThat(outputs())
-        .containsExactly("check.txt", "read-back.csv", "read-back.txt", "result.json");
+        .containsExactly(
+            "check.txt", "proof-report.html", "read-back.csv", "read-back.txt", "result.json");
+    assertThat(log.lines.get(log.lines.size() - 1))
+        .isEqualTo("INFO proof report: " + output("proof-report.html"));
+    assertThat(Files.readString(output("proof-report.html")))
+        .contains("<h1>Proof report: Alder Fen</h1>", "Checked in the run that wrote this page.");
   }
 
   @Test
@@ -123,7 +130,8 @@ class CheckMojoTest {
             "  perhaps missing: '2 released by 4'; with it movement 2 would not be free",
             "to go on with the build all the same: -Dlockwright.warnOnly",
             "full log: " + output("check.txt"),
-            "result:   " + output("result.json"));
+            "result:   " + output("result.json"),
+            "report:   " + output("proof-report.html"));
     assertThat(failure.getMessage()).doesNotContainIgnoringCase("proved");
     assertThat(log.lines).contains("ERROR broken: points set: signal 2");
     assertThat(Files.readString(output("check.txt"))).contains("broken: points set: signal 2\n");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.system.Among;
@@ -16,6 +17,9 @@ import lockwright.verdict.Verdict;
 
 /** The quantity of each variable and the event of each transition of a system, by index. */
 public record Names(List<Quantity> quantities, List<Event> events) {
+  /** The target, in a box without one of its entries, of what that entry forbids. */
+  public static final String FORBIDDEN_BY_ENTRY = "what the entry left out forbids";
+
   public Names {
     quantities = List.copyOf(quantities);
     events = List.copyOf(events);
@@ -36,6 +40,41 @@ public record Names(List<Quantity> quantities, List<Event> events) {
                     reached -> new Claim.Reached(run(reached.trace()), reached.shortest()),
                     unknown -> new Claim.Unknown(unknown.reason()))));
     return claims;
+  }
+
+  /**
+   * A certificate as clauses on the variables.
+   *
+   * @throws IllegalArgumentException if it speaks of what is not there
+   */
+  public List<Clause> clauses(Certificate certificate) {
+    return certificate.clauses().stream().map(this::clause).toList();
+  }
+
+  private Clause clause(List<Fact> facts) {
+    Map<Integer, TreeSet<Integer>> among = new TreeMap<>();
+    for (Fact fact : facts) {
+      int variable = indexOf(fact.quantity());
+      List<String> values = quantities.get(variable).values();
+      TreeSet<Integer> some = among.computeIfAbsent(variable, v -> new TreeSet<>());
+      for (int v = 0; v < values.size(); v++) {
+        if (values.get(v).equals(fact.value()) == fact.is()) {
+          some.add(v);
+        }
+      }
+    }
+    List<Among> parts = new ArrayList<>();
+    among.forEach((variable, some) -> parts.add(new Among(variable, some)));
+    return new Clause(parts);
+  }
+
+  private int indexOf(String key) {
+    for (int v = 0; v < quantities.size(); v++) {
+      if (quantities.get(v).key().equals(key)) {
+        return v;
+      }
+    }
+    throw new IllegalArgumentException("no variable is " + key);
   }
 
   private Certificate certificate(List<Clause> clauses) {

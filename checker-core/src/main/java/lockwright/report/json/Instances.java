@@ -42,14 +42,9 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
   @Override
   public Instance broken(Audited.Broken a) {
     Requirement r = a.requirement();
-    boolean movement =
-        r instanceof Requirement.RouteHeld || r instanceof Requirement.SectionSignalEarned;
     Instance.Sequence sequence =
         new Instance.Sequence(
-            runs.half(a.played()),
-            a.shortest(),
-            movement ? "movement" : "state",
-            missing(r, a.played()));
+            runs.half(a.played()), a.shortest(), breaksBy(r), missing(r, a.played()));
     return instance(a, "broken", decidedBy(r.id()), null, sequence, null, null);
   }
 
@@ -64,6 +59,13 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
   @Override
   public Instance undecided(Audited.Undecided a) {
     return instance(a, "undecided", null, null, null, a.reason(), null);
+  }
+
+  /** "state", or "movement" if it is the last movement that is forbidden. */
+  static String breaksBy(Requirement r) {
+    return r instanceof Requirement.RouteHeld || r instanceof Requirement.SectionSignalEarned
+        ? "movement"
+        : "state";
   }
 
   private Instance proof(

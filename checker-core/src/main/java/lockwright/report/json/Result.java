@@ -30,6 +30,7 @@ record Result(
     List<DistantPathPart> distantPaths,
     List<CatalogueEntry> catalogue,
     List<Instance> requirements,
+    EntriesPart entries,
     List<Assumption> assumptions,
     List<Certificates.Part> certificates,
     List<Runs.Part> runs) {
@@ -46,6 +47,7 @@ record Result(
     Certificates certificates = new Certificates();
     Instances instances = new Instances(findings, runs, certificates);
     List<Instance> requirements = findings.audited().stream().map(a -> a.fold(instances)).toList();
+    EntriesPart entries = EntriesPart.of(findings.entries(), runs, certificates);
     return new Result(
         FORMAT,
         new Tool(
@@ -70,6 +72,7 @@ record Result(
         box.distantPaths().stream().map(DistantPathPart::of).toList(),
         CatalogueEntry.all(requirements),
         requirements,
+        entries,
         Assumption.of(box),
         certificates.parts(),
         runs.parts());

@@ -31,6 +31,8 @@ public final class FullLog {
     }
     Finding finding = new Finding(findings);
     findings.audited().forEach(a -> text.addAll(finding.text(a)));
+    text.add("");
+    text.addAll(new EntryLines(findings.box()).text(findings.entries()));
     return String.join("\n", Shown.lines(text)) + "\n";
   }
 

@@ -52,6 +52,20 @@ public final class Summary {
             name + ": " + CAUTION));
   }
 
+  /** How many entries of the locking table are needed, if that was tried; else nothing. */
+  public static List<String> entries(Findings findings) {
+    if (!findings.entries().notTried().isEmpty()) {
+      return List.of();
+    }
+    return Shown.lines(
+        List.of(
+            findings.box().name()
+                + ": of "
+                + counted(findings.box().locking().size(), "entry", "entries")
+                + ", each left out alone: "
+                + EntryLines.count(findings.entries())));
+  }
+
   /**
    * How many requirements fail, and the first breach, or else the first other failure, in full; and
    * each expectation or waiver that fails the build.

@@ -10,7 +10,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
+import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
@@ -60,7 +63,13 @@ final class Results {
   static final Expectations NOTHING =
       new Expectations(List.of(), Optional.of(LocalDate.parse("2031-05-01")));
 
-  static final List<Findings> ALL = List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, WAIVED);
+  /** The junction with entries that it does not need: each left out, hardly looked at or well. */
+  static final Findings ENTRIES = tried(Limits.usual());
+
+  static final Findings ENTRIES_UNDECIDED = tried(new Limits(60, 1, 0));
+
+  static final List<Findings> ALL =
+      List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, WAIVED, ENTRIES, ENTRIES_UNDECIDED);
 
   private Results() {}
 
@@ -103,6 +112,18 @@ final class Results {
     return new Found(known.verdicts(), known.decidedBy(), "in this process");
   }
 
+  /** A class of its own, since other threads search while this one is still being made. */
+  private static final class InThisProcess implements Searcher, Consumer<String> {
+    @Override
+    public void accept(String progress) {}
+
+    @Override
+    public Found search(Job job, Consumer<String> progress) {
+      Knowledge known = job.run(progress);
+      return new Found(known.verdicts(), known.decidedBy(), "in this process");
+    }
+  }
+
   static JsonNode json(Findings findings) {
     try {
       return new JsonMapper().readTree(text(findings));
@@ -121,6 +142,20 @@ final class Results {
       throw new IllegalArgumentException("no entry " + entry);
     }
     return box.withLocking(entries);
+  }
+
+  private static Findings tried(Limits limits) {
+    Span at = new Span("locking.csv", 99, 1);
+    List<Entry> entries = new ArrayList<>(box(JUNCTION).locking());
+    for (Entry.Kind kind : List.of(Entry.Kind.LOCKS, Entry.Kind.NOT_AGAIN_BEFORE)) {
+      entries.add(new Entry(kind, "1", List.of("2"), List.of(), false, "", at));
+    }
+    Findings findings = check(box(JUNCTION).withLocking(entries));
+    try {
+      return new EntryTrials(limits, new InThisProcess(), new InThisProcess()).run(findings);
+    } catch (UnfitMachine | IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** Lever 1 can leave N only with lever 2 reversed, and only with lever 2 normal. */

@@ -1,0 +1,178 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What was read of the box and what follows from its layout, to be compared; and the signature. */
+record BoxRead(JsonNode result, Anchors anchors, Markup m) {
+  void write() {
+    m.open("section", "aria-labelledby", "read-back");
+    m.element("h2", "Read-back", "id", "read-back");
+    m.element(
+        "p",
+        "The files agree with the plan only as far as someone has compared them. What follows was"
+            + " read from them, or derived from the layout; read-back.txt has it in more words.");
+    levers();
+    routes();
+    notSignalled();
+    conflicts();
+    distants();
+    line("Compared with the signalling plan and the locking table by");
+    m.close();
+    signature();
+  }
+
+  private void table(String heading, List<String> columns, List<List<String>> rows) {
+    m.element("h3", heading);
+    if (rows.isEmpty()) {
+      m.element("p", "none");
+    } else {
+      Tables.write(m, columns, rows);
+    }
+  }
+
+  private void levers() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode lever : result.required("levers")) {
+      JsonNode work = lever.required("work");
+      String works = work.required("kind").asText();
+      String of =
+          switch (works) {
+            case "signal" -> " " + work.required("signal").asText();
+            case "points" -> " " + list(work.required("points")) + economical(work);
+            case "bolt" ->
+                " of points "
+                    + list(work.required("points"))
+                    + ", "
+                    + work.required("normal").asText()
+                    + " at normal";
+            case "release" ->
+                " of ground frame "
+                    + work.required("groundFrame").asText()
+                    + (work.required("heldWhileOpen").asBoolean()
+                        ? ", held while open"
+                        : ", not held while open");
+            default -> "";
+          };
+      rows.add(
+          List.of(lever.required("id").asText(), lever.required("label").asText(), works + of));
+    }
+    table("Levers", List.of("lever", "label", "works"), rows);
+  }
+
+  private static String economical(JsonNode work) {
+    JsonNode lock = work.required("economicalLock");
+    return lock.isEmpty() ? "" : ", economical lock on " + list(lock);
+  }
+
+  private void routes() {
+    m.element("h3", "Routes");
+    List<String> columns = List.of("route", "passes", "points", "flank traps", "ends at");
+    Tables.head(m, columns);
+    for (JsonNode route : result.required("routes")) {
+      String name = route.required("name").asText();
+      m.open("tr", "id", anchors.of("route", name));
+      Tables.cell(m, columns.get(0), name);
+      String crossings =
+          route.required("crossings").isEmpty()
+              ? ""
+              : "; crossings " + list(route.required("crossings"));
+      Tables.cell(m, columns.get(1), list(route.required("tracks")) + crossings);
+      Tables.cell(m, columns.get(2), passed(route.required("points")));
+      Tables.cell(m, columns.get(3), passed(route.required("flankTraps")));
+      Tables.cell(m, columns.get(4), end(route.required("end")));
+      m.close();
+    }
+    Tables.end(m);
+  }
+
+  private static String end(JsonNode end) {
+    String kind = end.required("kind").asText();
+    return switch (kind) {
+      case "signals" -> "signal " + list(end.required("signals"));
+      case "section" -> "section " + end.required("section").asText();
+      case "limit" -> end.required("limit").asText();
+      default -> kind;
+    };
+  }
+
+  /** "W normal, facing; S normal, trailing". */
+  private static String passed(JsonNode points) {
+    List<String> words = new ArrayList<>();
+    for (JsonNode p : points) {
+      String way = p.has("facing") ? p.get("facing").asBoolean() ? ", facing" : ", trailing" : "";
+      words.add(p.required("points").asText() + " " + p.required("lie").asText() + way);
+    }
+    return words.isEmpty() ? "none" : String.join("; ", words);
+  }
+
+  private void notSignalled() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode path : result.required("notSignalled")) {
+      rows.add(
+          List.of(
+              list(path.required("signals")),
+              list(path.required("tracks")),
+              passed(path.required("points"))));
+    }
+    table("Paths that are not signalled", List.of("from signals", "passes", "points"), rows);
+  }
+
+  private void conflicts() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode c : result.required("conflicts")) {
+      rows.add(
+          List.of(
+              c.required("first").asText(),
+              c.required("second").asText(),
+              c.required("reason").asText(),
+              c.required("canLieTogether").asBoolean() ? "yes" : "no"));
+    }
+    table(
+        "Conflicts of routes",
+        List.of("route", "and route", "they share", "can lie together"),
+        rows);
+  }
+
+  private void distants() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode path : result.required("distantPaths")) {
+      List<String> posts = new ArrayList<>();
+      path.required("posts")
+          .forEach(p -> posts.add(p.isEmpty() ? "a post without an arm for it" : or(p)));
+      rows.add(
+          List.of(
+              path.required("distant").asText(),
+              posts.isEmpty() ? "none" : String.join(", then ", posts),
+              passed(path.required("facing"))));
+    }
+    table(
+        "What each distant speaks for",
+        List.of("distant", "stop signals", "facing points before the last"),
+        rows);
+  }
+
+  private static String or(JsonNode arms) {
+    return String.join(" or ", Formula.names(arms));
+  }
+
+  private static String list(JsonNode names) {
+    return String.join(", ", Formula.names(names));
+  }
+
+  private void signature() {
+    m.open("section", "class", "signature", "aria-labelledby", "signature");
+    m.element("h2", "Signature", "id", "signature");
+    m.element("p", "Read with the cautions above. Blank until signed by a competent person.");
+    line("Name and office");
+    line("Signed");
+    m.close();
+  }
+
+  private void line(String words) {
+    m.open("p", "class", "line").text(words + " ");
+    m.element("span", "", "class", "blank").text(" on ").element("span", "", "class", "date");
+    m.close();
+  }
+}

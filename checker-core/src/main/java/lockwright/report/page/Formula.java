@@ -1,0 +1,202 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What an instance requires, as a formula; 6 of {@code docs/meaning.md}. */
+final class Formula {
+  /** What the words of a formula mean. */
+  static final List<List<String>> WORDS =
+      List.of(
+          List.of("off(s)", "arm s is off where off is the danger: its lever is not fully N"),
+          List.of("clear(s)", "arm s is off, with its lever fully R"),
+          List.of("N(p), R(p)", "points p lie normal, or reverse"),
+          List.of("between(p)", "points p lie neither way"),
+          List.of("bolted(p), free(p)", "a bolt of points p is surely in; every one is surely out"),
+          List.of("home(g)", "the release of ground frame g is home"),
+          List.of("moved(x)", "the movement that is made is one of x"),
+          List.of("out(t), fresh(t)", "the tokens out of section t; those of them that are fresh"),
+          List.of("always, some run", "in every state and movement of every run; in one of them"),
+          List.of("\u00ac \u2227 \u2228 \u21d2", "not, and, or, if ... then"));
+
+  private static final String AND = " \u2227 ";
+  private static final String OR = " \u2228 ";
+  private static final String THEN = " \u21d2 ";
+  private static final String NOT = "\u00ac";
+
+  private final JsonNode result;
+  private final Anchors anchors;
+
+  Formula(JsonNode result, Anchors anchors) {
+    this.result = result;
+    this.anchors = anchors;
+  }
+
+  /**
+   * The formula of an instance.
+   *
+   * @throws IllegalArgumentException if its requirement is none of the catalogue's
+   */
+  String of(JsonNode instance) {
+    JsonNode concerns = instance.required("concerns");
+    List<String> signals = names(concerns.required("signals"));
+    List<String> points = names(concerns.required("points"));
+    List<String> routes = names(concerns.required("routes"));
+    List<String> sections = names(concerns.required("sections"));
+    return switch (instance.required("name").asText()) {
+      case "points set" ->
+          always(routes.isEmpty() ? NOT + off(signals) : off(signals) + THEN + any(routes, true));
+      case "points bolted" ->
+          always(off(signals) + AND + any(routes, false) + THEN + "bolted(" + points.get(0) + ")");
+      case "bolt and points agree" ->
+          always("between(" + points.get(0) + ")" + THEN + "free(" + points.get(0) + ")");
+      case "route held" ->
+          always(off(signals) + AND + any(routes, false) + THEN + NOT + moved(routes.get(0)));
+      case "no conflict" -> always(NOT + "(" + conflict(signals) + ")");
+      case "distant follows" -> always(distant(signals.get(0)));
+      case "release home" ->
+          always(
+              off(signals)
+                  + AND
+                  + any(routes, false)
+                  + THEN
+                  + "home("
+                  + concerns.required("groundFrames").get(0).asText()
+                  + ")");
+      case "one token out" -> always("out(" + sections.get(0) + ") \u2264 1");
+      case "section signal earned" ->
+          always(
+              "lever "
+                  + anchors.part("signal", signals.get(0)).required("lever").asText()
+                  + " leaves N"
+                  + THEN
+                  + "fresh("
+                  + sections.get(0)
+                  + ") \u2265 1");
+      case "section signals apart" ->
+          always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
+      case "route can be cleared" ->
+          "some run: clear(" + signals.get(0) + ")" + AND + any(routes, false);
+      case "lever can be moved" ->
+          "some run: lever " + concerns.required("levers").get(0).asText() + " at R";
+      default -> throw new IllegalArgumentException("no requirement of this version: " + instance);
+    };
+  }
+
+  private static String always(String what) {
+    return "always: " + what;
+  }
+
+  private static String off(List<String> signals) {
+    return "off(" + signals.get(0) + ")";
+  }
+
+  /** Some one of the routes lies, perhaps with its flank traps. */
+  private String any(List<String> routes, boolean traps) {
+    List<String> all = routes.stream().map(r -> lies(r, traps)).toList();
+    return all.size() == 1 ? all.get(0) : "(" + String.join(OR, all) + ")";
+  }
+
+  private String lies(String route, boolean traps) {
+    JsonNode part = anchors.part("route", route);
+    List<String> all = new ArrayList<>();
+    part.required("points").forEach(p -> all.add(lie(p)));
+    if (traps) {
+      part.required("flankTraps").forEach(t -> all.add(lie(t)));
+    }
+    return all.isEmpty()
+        ? "true"
+        : all.size() == 1 ? all.get(0) : "(" + String.join(AND, all) + ")";
+  }
+
+  private static String lie(JsonNode points) {
+    boolean normal = points.required("lie").asText().equals("normal");
+    return (normal ? "N(" : "R(") + points.required("points").asText() + ")";
+  }
+
+  private String moved(String route) {
+    JsonNode part = anchors.part("route", route);
+    Set<String> things = new LinkedHashSet<>();
+    part.required("points").forEach(p -> things.add("points " + p.required("points").asText()));
+    part.required("flankTraps").forEach(p -> things.add("points " + p.required("points").asText()));
+    for (JsonNode p : part.required("points")) {
+      JsonNode points = anchors.part("points", p.required("points").asText());
+      if (p.required("facing").asBoolean() && points.has("boltLever")) {
+        things.add("bolt of " + points.required("id").asText());
+      }
+      if (points.has("groundFrame")) {
+        things.add("release of " + points.required("groundFrame").asText());
+      }
+    }
+    return "moved(" + (things.isEmpty() ? "nothing" : String.join(", ", things)) + ")";
+  }
+
+  private String conflict(List<String> signals) {
+    String both = "off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + ")";
+    List<String> pairs = new ArrayList<>();
+    int conflicts = 0;
+    for (JsonNode c : result.required("conflicts")) {
+      String first = c.required("first").asText();
+      String second = c.required("second").asText();
+      Set<String> of =
+          Set.of(signalOf(first), signalOf(second)); // of different arms, so these are two
+      if (of.equals(Set.copyOf(signals))) {
+        conflicts++;
+        if (c.required("canLieTogether").asBoolean()) {
+          pairs.add("(" + lies(first, false) + AND + lies(second, false) + ")");
+        }
+      }
+    }
+    boolean all = conflicts == routesOf(signals.get(0)) * routesOf(signals.get(1));
+    return all ? both : both + AND + "(" + String.join(OR, pairs) + ")";
+  }
+
+  private String signalOf(String route) {
+    return anchors.part("route", route).required("signal").asText();
+  }
+
+  private int routesOf(String signal) {
+    int count = 0;
+    for (JsonNode route : result.required("routes")) {
+      count += route.required("signal").asText().equals(signal) ? 1 : 0;
+    }
+    return count;
+  }
+
+  private String distant(String distant) {
+    JsonNode path = null;
+    for (JsonNode p : result.required("distantPaths")) {
+      path = p.required("distant").asText().equals(distant) ? p : path;
+    }
+    List<String> all = new ArrayList<>();
+    boolean never = path == null || path.required("posts").isEmpty();
+    if (path != null) {
+      for (JsonNode post : path.required("posts")) {
+        never |= post.isEmpty();
+        String arms =
+            names(post).stream().map(a -> "clear(" + a + ")").collect(Collectors.joining(OR));
+        all.add(post.size() > 1 ? "(" + arms + ")" : arms);
+      }
+      for (JsonNode p : path.required("facing")) {
+        all.add(lie(p));
+        JsonNode points = anchors.part("points", p.required("points").asText());
+        JsonNode toe = anchors.part("track", points.required("toe").asText());
+        if (toe.required("passenger").asBoolean()) {
+          all.add("bolted(" + p.required("points").asText() + ")");
+        }
+      }
+    }
+    String off = "off(" + distant + ")";
+    return never ? NOT + off : off + THEN + String.join(AND, all);
+  }
+
+  static List<String> names(JsonNode list) {
+    List<String> names = new ArrayList<>();
+    list.forEach(n -> names.add(n.asText()));
+    return names;
+  }
+}

@@ -1,0 +1,152 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
+final class Movements {
+  private final Anchors anchors;
+
+  Movements(Anchors anchors) {
+    this.anchors = anchors;
+  }
+
+  /**
+   * A line.
+   *
+   * @param last the number of its last movement, from 1
+   */
+  record Line(String done, String moved, int last) {}
+
+  private record Move(JsonNode event, String to, JsonNode before, JsonNode after, int last) {}
+
+  /** How the box stands before the first movement. */
+  String beginning(JsonNode run) {
+    List<String> words = new ArrayList<>(List.of("all levers normal"));
+    for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
+      String value = quantity.getValue().asText();
+      boolean plain = List.of("N", "0", "no", "unused", "come").contains(value);
+      if (!plain && !quantity.getKey().endsWith(": phase")) {
+        words.add(quantity.getKey() + " " + value);
+      }
+    }
+    return String.join("; ", words);
+  }
+
+  List<Line> lines(JsonNode run) {
+    List<Move> moves = new ArrayList<>();
+    JsonNode before = run.required("beginning");
+    int number = 0;
+    for (JsonNode step : run.required("steps")) {
+      number++;
+      JsonNode event = step.required("event");
+      JsonNode after = step.required("after");
+      String to = event.path("to").asText();
+      Move last = moves.isEmpty() ? null : moves.get(moves.size() - 1);
+      if (last != null && goesOn(last, event)) {
+        moves.set(moves.size() - 1, new Move(last.event(), to, last.before(), after, number));
+      } else {
+        moves.add(new Move(event, to, before, after, number));
+      }
+      before = after;
+    }
+    return moves.stream().map(m -> new Line(done(m), moved(m), m.last())).toList();
+  }
+
+  /** Whether the event is the second half of the stroke that the move began. */
+  private static boolean goesOn(Move move, JsonNode event) {
+    return move.to().equals("M")
+        && thing(move.event()).equals(thing(event))
+        && !event.required("to").asText().equals(move.event().required("from").asText());
+  }
+
+  private static String thing(JsonNode event) {
+    return event.path("lever").asText() + "/" + event.path("points").asText();
+  }
+
+  private String done(Move move) {
+    JsonNode event = move.event();
+    String kind = event.required("kind").asText();
+    if (kind.equals("instrument")) {
+      return "section "
+          + event.required("section").asText()
+          + ": "
+          + event.required("deed").asText()
+          + " at "
+          + event.required("instrument").asText();
+    }
+    String from = event.required("from").asText();
+    boolean reverse = from.equals("N") || move.to().equals("R");
+    String far =
+        move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
+    return kind.equals("lever")
+        ? (reverse ? "pull " : "replace ")
+            + anchors.labelled("lever", event.required("lever").asText())
+            + far
+        : (reverse ? "reverse points " : "restore points ")
+            + anchors.labelled("points", event.required("points").asText())
+            + far;
+  }
+
+  /** What the movement moves outside the frame, and what else is other after it. */
+  private String moved(Move move) {
+    List<String> moved = new ArrayList<>();
+    String own = "";
+    if (move.event().required("kind").asText().equals("lever")) {
+      String lever = move.event().required("lever").asText();
+      own = "lever " + lever;
+      work(anchors.part("lever", lever).required("work"), move.to(), moved);
+    }
+    for (Map.Entry<String, JsonNode> q : move.after().properties()) {
+      if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {
+        moved.add(q.getKey() + " now " + q.getValue().asText());
+      }
+    }
+    return String.join("; ", moved);
+  }
+
+  private static void work(JsonNode work, String to, List<String> moved) {
+    switch (work.required("kind").asText()) {
+      case "signal" ->
+          moved.add(
+              "signal "
+                  + work.required("signal").asText()
+                  + one(to, " on", " part-way, taken as off", " off"));
+      case "points" -> {
+        moved.add(
+            "points "
+                + list(work.required("points"))
+                + one(to, " lie normal", " lie neither way", " lie reverse"));
+        if (!work.required("economicalLock").isEmpty()) {
+          moved.add(
+              "economical lock of "
+                  + list(work.required("economicalLock"))
+                  + one(to, " in", " out", " in"));
+        }
+      }
+      case "bolt" -> {
+        boolean in = work.required("normal").asText().equals("in");
+        moved.add(
+            "bolt of "
+                + list(work.required("points"))
+                + one(to, in ? " in" : " out", " neither in nor out", in ? " out" : " in"));
+      }
+      case "release" ->
+          moved.add(
+              "release of "
+                  + work.required("groundFrame").asText()
+                  + one(to, " home", " neither home nor given", " given"));
+      default -> {}
+    }
+  }
+
+  private static String list(JsonNode names) {
+    return String.join(", ", Formula.names(names));
+  }
+
+  private static String one(String to, String normal, String partWay, String reverse) {
+    return to.equals("N") ? normal : to.equals("M") ? partWay : reverse;
+  }
+}

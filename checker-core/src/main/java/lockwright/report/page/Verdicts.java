@@ -1,0 +1,332 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.StreamSupport;
+import lockwright.report.picture.Pictures;
+
+/**
+ * The verdict of each requirement, under the first thing that it is about; under the others, a link
+ * to it. What is not proved comes first, with its sequence.
+ */
+final class Verdicts {
+  private static final List<String> COLUMNS = List.of("verdict", "requirement", "rests on");
+  private static final List<List<String>> CHOICES =
+      List.of(
+          List.of("show-all", "all"),
+          List.of("show-failing", "those that fail"),
+          List.of("show-safety", "safety"),
+          List.of("show-possibility", "possibility"));
+
+  private final JsonNode result;
+  private final Anchors anchors;
+  private final Markup m;
+  private final Formula formula;
+  private final RunTable runs;
+
+  Verdicts(JsonNode result, Anchors anchors, Markup m) {
+    this.result = result;
+    this.anchors = anchors;
+    this.m = m;
+    this.formula = new Formula(result, anchors);
+    this.runs = new RunTable(anchors, m);
+  }
+
+  /** A thing of the box, and the instances that are about it: first of all, or also. */
+  private record Group(List<JsonNode> first, List<JsonNode> also) {}
+
+  void write() {
+    attention();
+    m.open("section", "aria-labelledby", "verdicts").element("h2", "Verdicts", "id", "verdicts");
+    Map<String, Group> groups = groups();
+    contents(groups);
+    for (List<String> choice : CHOICES) {
+      boolean all = choice.get(0).equals("show-all");
+      String[] on = all ? new String[] {"checked", "checked"} : new String[0];
+      String[] attributes = {"type", "radio", "name", "show", "id", choice.get(0)};
+      m.open("input", concat(attributes, on));
+      m.element("label", choice.get(1), "for", choice.get(0));
+    }
+    m.open("div", "class", "groups");
+    groups.forEach(this::group);
+    m.close().close();
+  }
+
+  private static String[] concat(String[] some, String[] more) {
+    List<String> all = new ArrayList<>(List.of(some));
+    all.addAll(List.of(more));
+    return all.toArray(String[]::new);
+  }
+
+  private void attention() {
+    m.open("section", "aria-labelledby", "attention");
+    m.element("h2", "What is not proved, and not shown", "id", "attention");
+    List<JsonNode> failing =
+        instances().stream()
+            .filter(instance -> !Word.of(instance).good() || instance.has("expectation"))
+            .toList();
+    if (failing.isEmpty()) {
+      m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
+    }
+    for (JsonNode instance : failing) {
+      m.open("div", "class", "failing").open("h3");
+      m.element("span", Word.of(instance).signed(), "class", colour(instance)).text(" ");
+      m.link(anchor(instance), instance.required("id").asText());
+      m.close();
+      String name = instance.required("name").asText();
+      m.element("p", anchors.part("catalogue", name).required("words").asText());
+      m.open("p").element("code", formula.of(instance)).close();
+      expectation(instance.path("expectation"));
+      if (!Word.of(instance).good()) {
+        finding(instance);
+      }
+      m.close();
+    }
+    m.close();
+  }
+
+  private static String colour(JsonNode instance) {
+    return Word.of(instance).good() ? "good" : "bad";
+  }
+
+  /** What the author says of it beforehand. It changes the outcome of a build, never a verdict. */
+  private void expectation(JsonNode expectation) {
+    if (expectation.isMissingNode()) {
+      return;
+    }
+    boolean waived = expectation.has("until");
+    m.element(
+        "p",
+        (waived ? "Waived to be " : "Expected to be ")
+            + expectation.required("verdict").asText()
+            + (waived
+                ? ", by "
+                    + expectation.required("role").asText()
+                    + ", until "
+                    + expectation.required("until").asText()
+                : "")
+            + ". State: "
+            + expectation.required("state").asText()
+            + ". Reason: "
+            + expectation.required("reason").asText()
+            + " ("
+            + Evidence.place(expectation.required("at"))
+            + ")",
+        "class",
+        "expectation");
+  }
+
+  private void finding(JsonNode instance) {
+    if (instance.has("reason")) {
+      m.element("p", "Nothing is known of it: " + instance.required("reason").asText());
+    }
+    for (JsonNode never : instance.path("proof").path("never")) {
+      m.element(
+          "p",
+          "It cannot be broken, but this never comes about: " + never.required("subject").asText());
+    }
+    if (Word.of(instance) == Word.IMPOSSIBLE) {
+      m.element("p", "It cannot come about from any beginning, however the box is worked.");
+    }
+    JsonNode sequence = instance.path("sequence");
+    if (sequence.isMissingNode()) {
+      return;
+    }
+    JsonNode run = anchors.part("run", sequence.required("run").asText());
+    JsonNode missing = sequence.path("missing");
+    runs.write(run);
+    Drawn.at(m, "The box after it", Pictures.diagram(result, RunTable.last(run)));
+    m.element(
+        "p",
+        sequence.required("breaksBy").asText().equals("movement")
+            ? "The last movement is free, and should not be."
+            : "As things stand after it, the requirement is broken.");
+    m.element(
+        "p",
+        sequence.required("shortest").asBoolean()
+            ? "The search found no sequence of fewer half-strokes and events."
+            : "Perhaps a shorter sequence breaks it too.");
+    if (!missing.isMissingNode()) {
+      int stop = missing.required("stopsAt").asInt();
+      m.element(
+          "p",
+          "Perhaps missing: '"
+              + missing.required("words").asText()
+              + "'; with it "
+              + (stop == 0
+                  ? "the sequence could not begin so"
+                  : "movement " + runs.line(run, stop) + " would not be free")
+              + ". A draft for a competent person; that it mends the requirement is not claimed.");
+    }
+  }
+
+  private Map<String, Group> groups() {
+    Map<String, Group> groups = new LinkedHashMap<>();
+    for (JsonNode s : result.required("layout").required("signals")) {
+      groups.put("signal " + s.required("id").asText(), new Group(list(), list()));
+    }
+    for (JsonNode p : result.required("layout").required("points")) {
+      groups.put("points " + p.required("id").asText(), new Group(list(), list()));
+    }
+    for (JsonNode s : result.required("sections")) {
+      groups.put("section " + s.required("name").asText(), new Group(list(), list()));
+    }
+    for (JsonNode l : result.required("levers")) {
+      groups.put("lever " + l.required("id").asText(), new Group(list(), list()));
+    }
+    for (JsonNode instance : instances()) {
+      boolean first = true;
+      for (String thing : things(instance)) {
+        Group group = groups.get(thing);
+        (first ? group.first() : group.also()).add(instance);
+        first = false;
+      }
+    }
+    groups.values().removeIf(g -> g.first().isEmpty() && g.also().isEmpty());
+    return groups;
+  }
+
+  private static List<JsonNode> list() {
+    return new ArrayList<>();
+  }
+
+  /** What an instance is about, the most telling first. */
+  private Set<String> things(JsonNode instance) {
+    JsonNode concerns = instance.required("concerns");
+    Set<String> things = new LinkedHashSet<>();
+    concerns.required("signals").forEach(s -> things.add("signal " + s.asText()));
+    concerns.required("points").forEach(p -> things.add("points " + p.asText()));
+    concerns.required("sections").forEach(s -> things.add("section " + s.asText()));
+    concerns.required("levers").forEach(l -> things.add("lever " + l.asText()));
+    for (JsonNode route : concerns.required("routes")) {
+      JsonNode part = anchors.part("route", route.asText());
+      for (String list : List.of("points", "flankTraps")) {
+        part.required(list).forEach(p -> things.add("points " + p.required("points").asText()));
+      }
+    }
+    return things;
+  }
+
+  private void contents(Map<String, Group> groups) {
+    m.open("nav", "aria-label", "Verdicts by signal, points, section and lever").open("ul");
+    groups.forEach(
+        (thing, group) ->
+            m.open("li").link(anchor(thing), thing + (fails(group) ? " \u2718" : "")).close());
+    m.close().close();
+  }
+
+  private static boolean fails(Group group) {
+    return group.first().stream().anyMatch(i -> !Word.of(i).good())
+        || group.also().stream().anyMatch(i -> !Word.of(i).good());
+  }
+
+  private void group(String thing, Group group) {
+    m.open("div", "class", "group", "id", anchor(thing)).element("h3", heading(thing));
+    if (!group.first().isEmpty()) {
+      Tables.head(m, COLUMNS);
+      group.first().forEach(this::row);
+      Tables.end(m);
+    }
+    if (!group.also().isEmpty()) {
+      m.open("details", "class", "also");
+      m.element("summary", "also about it: " + group.also().size()).open("ul");
+      for (JsonNode instance : group.also()) {
+        m.open("li").text(Word.of(instance).signed() + ": ");
+        m.link(anchor(instance), instance.required("id").asText()).close();
+      }
+      m.close().close();
+    }
+    m.close();
+  }
+
+  private String heading(String thing) {
+    int space = thing.indexOf(' ');
+    String kind = thing.substring(0, space);
+    String words = kind + " " + anchors.labelled(kind, thing.substring(space + 1));
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  private void row(JsonNode instance) {
+    Word word = Word.of(instance);
+    String kind = instance.required("kind").asText();
+    String passes = word.good() ? "passes " : "fails ";
+    m.open("tr", "id", anchor(instance), "class", passes + kind);
+    m.open("td", "data-label", COLUMNS.get(0));
+    m.element("span", word.signed(), "class", "verdict " + colour(instance));
+    if (instance.has("expectation")) {
+      JsonNode expectation = instance.required("expectation");
+      String said = expectation.required("kind").asText();
+      m.element("p", said + ", " + expectation.required("state").asText(), "class", "small");
+    }
+    m.close();
+    m.open("td", "data-label", COLUMNS.get(1));
+    String name = instance.required("name").asText();
+    m.link(anchors.of("catalogue", name), name);
+    m.text(": " + instance.required("subject").asText());
+    m.open("p").element("code", formula.of(instance)).close().close();
+    m.open("td", "data-label", COLUMNS.get(2), "class", "small");
+    restsOn(instance);
+    m.close().close();
+  }
+
+  private void restsOn(JsonNode instance) {
+    JsonNode proof = instance.path("proof");
+    if (!proof.isMissingNode()) {
+      String digest = proof.required("certificate").asText();
+      m.text("certificate ").link(anchors.of("certificate", digest), digest.substring(0, 12));
+      m.text(", checked by: " + String.join(", ", Formula.names(proof.required("checkedBy"))));
+      for (JsonNode witness : proof.path("witnesses")) {
+        m.text("; ").text(witness.required("subject").asText() + ": ");
+        run(witness.required("run").asText());
+      }
+      proof.path("never").forEach(n -> m.text("; never: " + n.required("subject").asText()));
+    }
+    JsonNode sequence = instance.path("sequence");
+    if (!sequence.isMissingNode()) {
+      run(sequence.required("run").asText());
+      m.text(", played");
+    }
+    m.text(instance.has("reason") ? instance.required("reason").asText() : "");
+    if (instance.has("assumptions")) {
+      m.text("; assumptions ").link("assumptions", numbers(instance.required("assumptions")));
+    }
+  }
+
+  private void run(String run) {
+    m.link(anchors.of("run", run), run);
+  }
+
+  /** "1 to 10, 12". */
+  private String numbers(JsonNode assumptions) {
+    List<Integer> numbers =
+        Formula.names(assumptions).stream().map(a -> anchors.number("assumption", a)).toList();
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < numbers.size(); i++) {
+      int from = i;
+      while (i + 1 < numbers.size() && numbers.get(i + 1) == numbers.get(i) + 1) {
+        i++;
+      }
+      words.append(words.isEmpty() ? "" : ", ").append(numbers.get(from));
+      words.append(i > from ? " to " + numbers.get(i) : "");
+    }
+    return words.toString();
+  }
+
+  private String anchor(JsonNode instance) {
+    return anchors.of("requirement", instance.required("id").asText());
+  }
+
+  private String anchor(String thing) {
+    int space = thing.indexOf(' ');
+    return anchors.of(thing.substring(0, space), thing.substring(space + 1));
+  }
+
+  private List<JsonNode> instances() {
+    return StreamSupport.stream(result.required("requirements").spliterator(), false).toList();
+  }
+}

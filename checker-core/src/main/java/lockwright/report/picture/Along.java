@@ -1,0 +1,197 @@
+package lockwright.report.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Places the nodes from left to right: each as far from those on its left as the room between them
+ * asks. Lines that go on beyond the plan reach its edge, sidings are short, and what has room on
+ * both sides stands in the middle.
+ */
+final class Along {
+  private static final double GAP = 24;
+  private static final int SWEEPS = 20;
+
+  private record Apart(Node left, Node right, double least, boolean track) {}
+
+  private final Plan plan;
+  private final List<Line> lines;
+  private final List<Node> order;
+  private final Map<Node, Integer> place = new HashMap<>();
+  private final List<Apart> apart = new ArrayList<>();
+  private final Map<Node, List<Apart>> into = new HashMap<>();
+  private final Map<Node, List<Apart>> outOf = new HashMap<>();
+
+  private Along(Plan plan, List<Line> lines) {
+    this.plan = plan;
+    this.lines = lines;
+    order = new ArrayList<>(ordered(plan));
+  }
+
+  /** With the room that pieces need by themselves. */
+  static void roughly(Plan plan, List<Line> lines, Spacing spacing) {
+    Along along = new Along(plan, lines);
+    for (Piece piece : plan.pieces) {
+      double aslant = 0;
+      for (Side side : Side.values()) {
+        boolean leaves = piece.at(side).line.pieces.stream().noneMatch(p -> p == piece);
+        aslant += leaves ? Rows.ASLANT : 0;
+      }
+      along.keep(piece.left(), piece.right(), spacing.length(piece) + aslant, true);
+    }
+    along.solve();
+  }
+
+  /** With all that the rows ask, in the order from left to right that they were sought in. */
+  static void exactly(Plan plan, List<Line> lines, Spacing spacing) {
+    Along along = new Along(plan, lines);
+    along.order.sort(Comparator.comparingDouble(n -> n.x));
+    for (int i = 0; i < along.order.size(); i++) {
+      along.place.put(along.order.get(i), i);
+    }
+    for (Piece piece : plan.pieces) {
+      along.keep(piece.left(), piece.right(), spacing.length(piece), true);
+    }
+    along.neighbours();
+    along.slants(spacing);
+    along.solve();
+  }
+
+  static double beyond(Line line, Side side) {
+    return GAP / 2 + EndMark.width(line.end(side));
+  }
+
+  private void neighbours() {
+    for (Line a : lines) {
+      for (Line b : lines) {
+        if (a != b && a.row == b.row) {
+          double marks = beyond(a, Side.RIGHT) + beyond(b, Side.LEFT);
+          separate(a.end(Side.RIGHT), b.end(Side.LEFT), marks);
+        }
+      }
+    }
+  }
+
+  /** A way aslant passes the rows between without touching a line there. */
+  private void slants(Spacing spacing) {
+    for (Line line : lines) {
+      for (Side side : Side.values()) {
+        Node node = line.end(side);
+        if (!line.leaves(side)) {
+          continue;
+        }
+        Piece last =
+            side == Side.LEFT ? line.pieces.get(0) : line.pieces.get(line.pieces.size() - 1);
+        double aslant = spacing.aslant(last, side);
+        double right = side == Side.LEFT ? aslant : 0;
+        double left = side == Side.RIGHT ? aslant : 0;
+        for (Line passed : lines) {
+          if (passed.row > Math.min(line.row, node.line.row)
+              && passed.row < Math.max(line.row, node.line.row)) {
+            separate(node, passed.end(Side.LEFT), right + beyond(passed, Side.LEFT));
+            separate(passed.end(Side.RIGHT), node, left + beyond(passed, Side.RIGHT));
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * Keeps two nodes apart if they were found in this order, so that no ring of demands comes about.
+   */
+  private void separate(Node left, Node right, double least) {
+    if (place.get(left) < place.get(right)) {
+      keep(left, right, least, false);
+    }
+  }
+
+  private void keep(Node left, Node right, double least, boolean track) {
+    Apart demand = new Apart(left, right, least, track);
+    apart.add(demand);
+    outOf.computeIfAbsent(left, n -> new ArrayList<>()).add(demand);
+    into.computeIfAbsent(right, n -> new ArrayList<>()).add(demand);
+  }
+
+  private static List<Node> ordered(Plan plan) {
+    Map<Node, List<Node>> next = new HashMap<>();
+    Map<Node, Integer> waiting = new HashMap<>();
+    for (Piece piece : plan.pieces) {
+      next.computeIfAbsent(piece.left(), n -> new ArrayList<>()).add(piece.right());
+      waiting.merge(piece.right(), 1, Integer::sum);
+    }
+    List<Node> order = new ArrayList<>();
+    plan.nodes().stream().filter(n -> !waiting.containsKey(n)).forEach(order::add);
+    for (int i = 0; i < order.size(); i++) {
+      for (Node node : next.getOrDefault(order.get(i), List.of())) {
+        if (waiting.merge(node, -1, Integer::sum) == 0) {
+          order.add(node);
+        }
+      }
+    }
+    return order;
+  }
+
+  private void solve() {
+    double edge = 8;
+    for (Node node : order) {
+      edge = Math.max(edge, into.containsKey(node) ? 0 : 8 + EndMark.width(node));
+    }
+    for (Node node : order) {
+      node.x = Math.max(node.ends() ? edge : 0, low(node));
+    }
+    double far = order.stream().mapToDouble(n -> n.x).max().orElse(0);
+    for (Node node : order) {
+      if (node.goesOn() && !outOf.containsKey(node)) {
+        node.x = far;
+      }
+    }
+    shorten();
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      for (Node node : order) {
+        if (!node.ends() && outOf.containsKey(node) && into.containsKey(node)) {
+          node.x = Math.max(low(node), (low(node) + high(node)) / 2);
+        }
+      }
+    }
+  }
+
+  /** Draws what hangs on its right only, as a siding, up to where it hangs. */
+  private void shorten() {
+    Map<Node, Boolean> loose = new HashMap<>();
+    for (Node node : order) {
+      boolean free = !node.goesOn();
+      for (Apart demand : into.getOrDefault(node, List.of())) {
+        free &= !demand.track() || loose.get(demand.left());
+      }
+      loose.put(node, free);
+    }
+    for (int i = order.size() - 1; i >= 0; i--) {
+      Node node = order.get(i);
+      if (loose.get(node) && outOf.containsKey(node)) {
+        node.x = Math.max(node.x, high(node));
+      }
+    }
+  }
+
+  private double low(Node node) {
+    return into.getOrDefault(node, List.of()).stream()
+        .mapToDouble(d -> d.left().x + d.least())
+        .max()
+        .orElse(0);
+  }
+
+  private double high(Node node) {
+    return outOf.getOrDefault(node, List.of()).stream()
+        .mapToDouble(d -> d.right().x - d.least())
+        .min()
+        .orElse(node.x);
+  }
+
+  /** The width of the whole. */
+  static double width(Plan plan) {
+    return 8 + plan.nodes().stream().mapToDouble(n -> n.x + EndMark.width(n)).max().orElse(0);
+  }
+}

@@ -1,0 +1,100 @@
+package lockwright.report.picture;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a state means for the things that are drawn; {@code docs/meaning.md} 2.2. */
+final class BoxState {
+  /** Where a lever or a thing is: normal, part-way (or neither way) or reversed. */
+  enum Place {
+    NORMAL,
+    PART_WAY,
+    REVERSED
+  }
+
+  private final Map<String, String> values;
+  private final Map<String, JsonNode> points = new HashMap<>();
+  private final Map<String, JsonNode> signals = new HashMap<>();
+  private final Map<String, JsonNode> levers = new HashMap<>();
+  private final JsonNode routes;
+
+  BoxState(JsonNode result, Map<String, String> values) {
+    this.values = Map.copyOf(values);
+    result.at("/layout/points").forEach(p -> points.put(p.get("id").asText(), p));
+    result.at("/layout/signals").forEach(s -> signals.put(s.get("id").asText(), s));
+    result.path("levers").forEach(l -> levers.put(l.get("id").asText(), l));
+    routes = result.path("routes");
+  }
+
+  Optional<String> value(String quantity) {
+    return Optional.ofNullable(values.get(quantity));
+  }
+
+  Place lever(String id) {
+    return place("lever " + id);
+  }
+
+  Place points(String id) {
+    JsonNode lever = points.get(id).get("lever");
+    return lever == null ? place("points " + id) : lever(lever.asText());
+  }
+
+  Place signal(String id) {
+    JsonNode lever = signals.get(id).get("lever");
+    return lever == null ? Place.NORMAL : lever(lever.asText());
+  }
+
+  /** The kind of arm that a lever works; empty if it works none. */
+  String armOf(JsonNode lever) {
+    JsonNode signal = signals.get(lever.at("/work/signal").asText());
+    return signal == null ? "" : signal.get("arm").asText();
+  }
+
+  /** Whether the bolt is "in", "out", or "neither". */
+  String bolt(JsonNode boltLever) {
+    Place place = lever(boltLever.asText());
+    JsonNode work = levers.get(boltLever.asText()).get("work");
+    if (work.get("kind").asText().equals("points")) {
+      return place == Place.PART_WAY ? "out" : "in";
+    }
+    if (place == Place.PART_WAY) {
+      return "neither";
+    }
+    boolean in = work.get("normal").asText().equals("in") == (place == Place.NORMAL);
+    return in ? "in" : "out";
+  }
+
+  /** The routes of arms that are not surely on, for which all points lie. */
+  List<JsonNode> routesSet() {
+    List<JsonNode> set = new ArrayList<>();
+    for (JsonNode route : routes) {
+      if (signal(route.get("signal").asText()) != Place.NORMAL && lies(route)) {
+        set.add(route);
+      }
+    }
+    return set;
+  }
+
+  private boolean lies(JsonNode route) {
+    for (JsonNode passed : route.get("points")) {
+      Place needed = passed.get("lie").asText().equals("normal") ? Place.NORMAL : Place.REVERSED;
+      if (points(passed.get("points").asText()) != needed) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Place place(String quantity) {
+    return switch (values.getOrDefault(quantity, "N")) {
+      case "N" -> Place.NORMAL;
+      case "M" -> Place.PART_WAY;
+      case "R" -> Place.REVERSED;
+      default -> throw new IllegalArgumentException(quantity + " is " + values.get(quantity));
+    };
+  }
+}

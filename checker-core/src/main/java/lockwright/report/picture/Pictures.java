@@ -1,0 +1,52 @@
+package lockwright.report.picture;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/**
+ * The pictures of a box. Each is one {@code svg} element as text, to stand in an HTML page or
+ * alone: without script, style attributes or ids, so that several may stand in one page under a
+ * strict content policy; the look comes from {@link #stylesheet()}. Its size is given in {@code em}
+ * and grows with the text of the page; it may be wider than the page, so put it into an element of
+ * class {@code picture-frame} with {@code tabindex="0"}, which scrolls it.
+ *
+ * <p>A state maps the quantities of a run to their values, by {@code docs/result.md} ("lever 3" to
+ * "R"); what it leaves out is normal, and where there is no normal, not shown. Where a thing is
+ * drawn does not depend on the state. The same input gives the same text.
+ */
+public final class Pictures {
+  private Pictures() {}
+
+  /**
+   * The track diagram, with points, bolts, arms, set routes and tokens as they are in the state.
+   */
+  public static String diagram(JsonNode result, Map<String, String> state) {
+    return DiagramPicture.of(result, new BoxState(result, state));
+  }
+
+  /** The levers in a row, or in several, each in its place in the state. */
+  public static String frame(JsonNode result, Map<String, String> state) {
+    return FramePicture.of(result, new BoxState(result, state));
+  }
+
+  /**
+   * The locking, lever by lever. Each entry is a link to {@code #entry-N}, N being its index, from
+   * 0, in {@code locking} of the result.
+   */
+  public static String matrix(JsonNode result) {
+    return MatrixPicture.of(result);
+  }
+
+  /** The style of all pictures, for light and dark pages and print. */
+  public static String stylesheet() {
+    try (InputStream in = Pictures.class.getResourceAsStream("pictures.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,168 @@
+package lockwright.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Gives each line its row, so that no two lines on one row overlap and few cross. Each line in turn
+ * is put where it costs least, on a row that there is or on a new one between two; then each is
+ * taken out and put again until nothing gets better.
+ */
+final class Rows {
+  private static final double OVERLAP = 1000;
+  private static final double CROSSING = 60;
+  private static final double SAME_SIDE = 200;
+  private static final double NEW_ROW = 2;
+  private static final double DISTANCE = 3;
+  private static final double WRONG_SIDE = 0.5;
+  private static final int PASSES = 6;
+
+  /** How far a line that leaves aslant goes along for each row that it goes up or down. */
+  static final double ASLANT = 70;
+
+  private final List<Line> lines;
+  private final Widths widths;
+  private final List<Line> placed = new ArrayList<>();
+
+  private Rows(List<Line> lines, Widths widths) {
+    this.lines = lines;
+    this.widths = widths;
+  }
+
+  /** Sets the rows, from 0, by the places of the nodes from left to right. */
+  static void place(List<Line> lines, Widths widths) {
+    Rows rows = new Rows(lines, widths);
+    for (Line line : lines) {
+      rows.placed.add(line);
+      rows.best(line);
+    }
+    for (int pass = 0; pass < PASSES; pass++) {
+      double before = rows.cost();
+      for (Line line : lines) {
+        rows.best(line);
+      }
+      if (rows.cost() >= before) {
+        break;
+      }
+    }
+  }
+
+  /** The room that a line takes on its row, to the left and the right of its ends. */
+  interface Widths {
+    double beyond(Line line, Side side);
+  }
+
+  /** A way aslant from a node to the row of a line. */
+  private record Slant(Node node, int sign, double from, double to) {
+    double x(double row) {
+      return node.x + sign * ASLANT * Math.abs(row - from);
+    }
+
+    boolean between(double row) {
+      return row > Math.min(from, to) && row < Math.max(from, to);
+    }
+  }
+
+  private void best(Line line) {
+    TreeSet<Double> taken = new TreeSet<>();
+    placed.stream().filter(l -> l != line).forEach(l -> taken.add(l.row));
+    List<Double> candidates = new ArrayList<>(taken);
+    if (taken.isEmpty()) {
+      candidates.add(0.0);
+    } else {
+      taken.forEach(r -> candidates.add(r + 0.5));
+      candidates.add(taken.first() - 0.5);
+    }
+    List<Double> rows = placed.stream().map(l -> l.row).toList();
+    double least = Double.MAX_VALUE;
+    List<Double> bestRows = rows;
+    for (double candidate : candidates) {
+      restore(rows);
+      line.row = candidate;
+      renumber();
+      double cost = cost();
+      if (cost < least) {
+        least = cost;
+        bestRows = placed.stream().map(l -> l.row).toList();
+      }
+    }
+    restore(bestRows);
+  }
+
+  private void restore(List<Double> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      placed.get(i).row = rows.get(i);
+    }
+  }
+
+  private void renumber() {
+    List<Double> rows = new ArrayList<>(new TreeSet<>(placed.stream().map(l -> l.row).toList()));
+    placed.forEach(l -> l.row = rows.indexOf(l.row));
+  }
+
+  private double cost() {
+    double cost = 0;
+    double most = 0;
+    List<Slant> slants = new ArrayList<>();
+    for (Line line : placed) {
+      most = Math.max(most, line.row);
+      for (Side side : Side.values()) {
+        Node node = line.end(side);
+        if (line.leaves(side) && placed.contains(node.line)) {
+          slants.add(new Slant(node, -side.sign(), node.line.row, line.row));
+          cost += DISTANCE * Math.abs(node.line.row - line.row);
+        }
+      }
+      double fromMain = line.row - lines.get(0).row;
+      boolean wrong = line.passenger() ? fromMain < 0 : fromMain > 0;
+      cost += wrong ? WRONG_SIDE : 0;
+    }
+    cost += NEW_ROW * most;
+    for (int i = 0; i < placed.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        cost += overlap(placed.get(i), placed.get(j)) ? OVERLAP : 0;
+      }
+    }
+    for (int i = 0; i < slants.size(); i++) {
+      Slant slant = slants.get(i);
+      for (Line line : placed) {
+        cost += crosses(slant, line) ? CROSSING : 0;
+      }
+      for (int j = 0; j < i; j++) {
+        cost += between(slant, slants.get(j));
+      }
+    }
+    return cost;
+  }
+
+  private double left(Line line) {
+    return line.end(Side.LEFT).x - widths.beyond(line, Side.LEFT);
+  }
+
+  private double right(Line line) {
+    return line.end(Side.RIGHT).x + widths.beyond(line, Side.RIGHT);
+  }
+
+  private boolean overlap(Line a, Line b) {
+    return a.row == b.row && left(a) < right(b) && left(b) < right(a);
+  }
+
+  private boolean crosses(Slant slant, Line line) {
+    double x = slant.x(line.row);
+    return slant.between(line.row) && x > left(line) && x < right(line);
+  }
+
+  private static double between(Slant a, Slant b) {
+    if (a.node() == b.node()) {
+      boolean sameWay = (a.to() > a.from()) == (b.to() > b.from());
+      return sameWay ? SAME_SIDE : 0;
+    }
+    double top = Math.max(Math.min(a.from(), a.to()), Math.min(b.from(), b.to()));
+    double foot = Math.min(Math.max(a.from(), a.to()), Math.max(b.from(), b.to()));
+    if (top >= foot) {
+      return 0;
+    }
+    return (a.x(top) - b.x(top)) * (a.x(foot) - b.x(foot)) < 0 ? CROSSING : 0;
+  }
+}

@@ -1,0 +1,96 @@
+package lockwright.report.picture;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+
+/** A state in words: all that is not normal. */
+final class StateWords {
+  private StateWords() {}
+
+  /** The things of the railway: "signal 2 off; points 5 reverse". */
+  static String ofRailway(JsonNode result, BoxState state) {
+    List<String> words = new ArrayList<>();
+    for (JsonNode signal : result.at("/layout/signals")) {
+      add(words, "signal " + id(signal), state.signal(id(signal)), "off", "part-way");
+    }
+    for (JsonNode points : result.at("/layout/points")) {
+      add(words, "points " + id(points), state.points(id(points)), "reverse", "lying neither way");
+      if (points.has("boltLever")) {
+        words.add("bolt of points " + id(points) + " " + state.bolt(points.get("boltLever")));
+      }
+    }
+    for (JsonNode frame : result.at("/layout/groundFrames")) {
+      BoxState.Place release = state.lever(frame.get("releaseLever").asText());
+      add(words, "release of ground frame " + id(frame), release, "given", "part-way");
+    }
+    for (JsonNode route : state.routesSet()) {
+      words.add("route " + route.get("name").asText() + " set");
+    }
+    for (JsonNode section : result.path("sections")) {
+      section(section, state).forEach(l -> words.add(name(section) + " " + l));
+    }
+    return words.isEmpty() ? "All is normal." : sentence(words, "all else is normal.");
+  }
+
+  /** The levers: "lever 2 reversed". */
+  static String ofLevers(JsonNode result, BoxState state) {
+    List<String> words = new ArrayList<>();
+    for (JsonNode lever : result.path("levers")) {
+      String label = lever.get("label").asText();
+      String name = "lever " + id(lever) + (label.isEmpty() ? "" : " (" + label + ")");
+      add(words, name, state.lever(id(lever)), "reversed", "part-way");
+    }
+    return words.isEmpty() ? "All levers are normal." : sentence(words, "the others are normal.");
+  }
+
+  /** What a state says of a section, a line for each fact. */
+  static List<String> section(JsonNode section, BoxState state) {
+    String prefix = "section " + name(section) + ": ";
+    List<String> lines = new ArrayList<>();
+    for (JsonNode instrument : section.get("instruments")) {
+      String at = instrument.get("name").asText();
+      state.value(prefix + "tokens in " + at).ifPresent(v -> lines.add("in " + at + ": " + v));
+      if (yes(state, prefix + "plunging at " + at)) {
+        lines.add("plunging at " + at);
+      }
+      if (yes(state, prefix + "withdrawal at " + at)) {
+        lines.add("withdrawal at " + at);
+      }
+    }
+    state.value(prefix + "tokens out").ifPresent(v -> lines.add("out: " + v));
+    state.value(prefix + "release").ifPresent(v -> lines.add("release " + v));
+    return lines;
+  }
+
+  private static boolean yes(BoxState state, String quantity) {
+    return state.value(quantity).filter("yes"::equals).isPresent();
+  }
+
+  private static void add(
+      List<String> words, String thing, BoxState.Place place, String reversed, String partWay) {
+    if (place != BoxState.Place.NORMAL) {
+      words.add(thing + " " + (place == BoxState.Place.REVERSED ? reversed : partWay));
+    }
+  }
+
+  private static String sentence(List<String> words, String rest) {
+    return String.join("; ", words) + "; " + rest;
+  }
+
+  static String id(JsonNode thing) {
+    return thing.get("id").asText();
+  }
+
+  private static String name(JsonNode section) {
+    return section.get("name").asText();
+  }
+
+  static String joined(JsonNode list, String between) {
+    return StreamSupport.stream(list.spliterator(), false)
+        .map(JsonNode::asText)
+        .collect(Collectors.joining(between));
+  }
+}

@@ -1,0 +1,146 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import javax.xml.parsers.DocumentBuilderFactory;
+import lockwright.check.Check;
+import lockwright.proof.Knowledge;
+import lockwright.railway.Box;
+import lockwright.railway.BoxBuilder;
+import lockwright.railway.locking.Entry;
+import lockwright.report.json.ResultJson;
+import lockwright.spec.Span;
+import lockwright.worker.Found;
+import lockwright.worker.Job;
+import lockwright.worker.Limits;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Results of small boxes, and pages read by a parser of another make, strictly, as XML. */
+final class Pages {
+  private static final BoxBuilder.Built JUNCTION = built("e1-junction");
+
+  /** Proved, shown, broken, empty and impossible: a lever is stuck, and an entry is left out. */
+  static final byte[] STUCK = result(stuck(JUNCTION.box().orElseThrow()), Limits.usual());
+
+  /** Hardly looked at. */
+  static final byte[] UNDECIDED = result(JUNCTION.box().orElseThrow(), new Limits(60, 1, 0));
+
+  /** With a token section. */
+  static final byte[] SECTION =
+      result(built("calling-on-into-section").box().orElseThrow(), Limits.usual());
+
+  static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION);
+
+  private Pages() {}
+
+  private static BoxBuilder.Built built(String name) {
+    return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", name));
+  }
+
+  private static byte[] result(Box box, Limits limits) {
+    try {
+      return ResultJson.bytes(
+          new Check(limits, (job, progress) -> search(job), text -> {})
+              .run(box, JUNCTION.digests()));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Found search(Job job) {
+    Knowledge known = job.run(progress -> {});
+    return new Found(known.verdicts(), known.decidedBy(), "in this process");
+  }
+
+  private static Box stuck(Box box) {
+    List<Entry> entries = new ArrayList<>(box.locking());
+    entries.removeIf(e -> e.words().equals("1 locks 4"));
+    Span at = new Span("locking.csv", 99, 1);
+    for (Entry.Kind kind : List.of(Entry.Kind.RELEASED_BY, Entry.Kind.LOCKS)) {
+      entries.add(new Entry(kind, "2", List.of("1"), List.of(), false, "stuck", at));
+    }
+    return box.withLocking(entries);
+  }
+
+  static JsonNode json(byte[] result) {
+    try {
+      return new JsonMapper().readTree(result);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** With escapes for all beyond ASCII, so that half a pair of surrogates can be written too. */
+  static byte[] bytes(JsonNode json) {
+    try {
+      return JsonMapper.builder()
+          .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
+          .build()
+          .writeValueAsBytes(json);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The same tree with every text in it, and every name of a field, changed. */
+  static JsonNode changed(JsonNode node, UnaryOperator<String> change) {
+    if (node.isTextual()) {
+      return JsonNodeFactory.instance.textNode(change.apply(node.textValue()));
+    } else if (node.isArray()) {
+      ArrayNode array = JsonNodeFactory.instance.arrayNode();
+      node.forEach(n -> array.add(changed(n, change)));
+      return array;
+    } else if (node.isObject()) {
+      ObjectNode object = JsonNodeFactory.instance.objectNode();
+      node.properties()
+          .forEach(f -> object.set(change.apply(f.getKey()), changed(f.getValue(), change)));
+      return object;
+    }
+    return node;
+  }
+
+  static Document parse(String page) {
+    try {
+      return DocumentBuilderFactory.newInstance()
+          .newDocumentBuilder()
+          .parse(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
+    } catch (Exception e) {
+      throw new AssertionError("the page is not well formed: " + e.getMessage(), e);
+    }
+  }
+
+  /** All elements, in order. */
+  static List<Element> elements(Document page) {
+    NodeList all = page.getElementsByTagName("*");
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < all.getLength(); i++) {
+      elements.add((Element) all.item(i));
+    }
+    return elements;
+  }
+
+  /** The elements that have this among their classes. */
+  static List<Element> ofClass(Document page, String name) {
+    return elements(page).stream()
+        .filter(e -> List.of(e.getAttribute("class").split(" ")).contains(name))
+        .toList();
+  }
+
+  /** The text that a reader sees. */
+  static String text(Document page) {
+    return ((Element) page.getElementsByTagName("body").item(0)).getTextContent();
+  }
+}
