@@ -83,7 +83,8 @@ final class Along {
         if (!line.leaves(side)) {
           continue;
         }
-        Piece last = side == Side.LEFT ? line.pieces.get(0) : line.pieces.get(line.pieces.size() - 1);
+        Piece last =
+            side == Side.LEFT ? line.pieces.get(0) : line.pieces.get(line.pieces.size() - 1);
         double aslant = spacing.aslant(last, side);
         double right = side == Side.LEFT ? aslant : 0;
         double left = side == Side.RIGHT ? aslant : 0;
@@ -98,7 +99,9 @@ final class Along {
     }
   }
 
-  /** Keeps two nodes apart if they were found in this order, so that no ring of demands comes about. */
+  /**
+   * Keeps two nodes apart if they were found in this order, so that no ring of demands comes about.
+   */
   private void separate(Node left, Node right, double least) {
     if (place.get(left) < place.get(right)) {
       keep(left, right, least, false);

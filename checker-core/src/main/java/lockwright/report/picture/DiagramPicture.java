@@ -71,7 +71,7 @@ final class DiagramPicture {
     boolean up = spacing.nameAbove(piece);
     double left = level(piece, Side.LEFT) + spacing.used(piece, up, Side.LEFT);
     double right = level(piece, Side.RIGHT) - spacing.used(piece, up, Side.RIGHT);
-    double first = up ? -7 - Spacing.LEADING * (lines.size() - 1) : 17;
+    double first = up ? -10 - Spacing.LEADING * (lines.size() - 1) : 19;
     for (int i = 0; i < lines.size(); i++) {
       double y = spacing.rowOf(piece) + first + i * Spacing.LEADING;
       svg.text("name", (left + right) / 2, y, "middle", lines.get(i));
@@ -83,7 +83,9 @@ final class DiagramPicture {
     return piece.at(side).x - side.sign() * spacing.aslant(piece, side);
   }
 
-  /** The way of a piece: x and y of each bend; perhaps parted from points that do not lie for it. */
+  /**
+   * The way of a piece: x and y of each bend; perhaps parted from points that do not lie for it.
+   */
   private List<double[]> run(Piece piece, boolean parted) {
     double y = spacing.rowOf(piece);
     List<double[]> run = new ArrayList<>();
@@ -162,9 +164,9 @@ final class DiagramPicture {
         "arrow",
         path(
             List.of(
-                new double[] {x - way * 5, y - 8},
+                new double[] {x - way * 5, y - 6},
                 new double[] {x + way * 5, y},
-                new double[] {x - way * 5, y + 8})));
+                new double[] {x - way * 5, y + 6})));
   }
 
   // Places.
@@ -200,7 +202,8 @@ final class DiagramPicture {
       double[] from = {node.x, y};
       double[] to = {node.x + legs * 20, y + (up ? -20 : 20)};
       svg.path("rail", path(List.of(lies ? from : towards(from, to, PARTED), to)));
-      svg.line("trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
+      svg.line(
+          "trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
     new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), y, legs, !up);
     svg.close();

@@ -12,8 +12,7 @@ final class DiagramWords {
   static String of(Plan plan, List<Line> lines) {
     List<Line> sorted = new ArrayList<>(lines);
     sorted.sort(
-        Comparator.comparingDouble((Line l) -> l.row)
-            .thenComparingDouble(l -> l.end(Side.LEFT).x));
+        Comparator.comparingDouble((Line l) -> l.row).thenComparingDouble(l -> l.end(Side.LEFT).x));
     StringBuilder words = new StringBuilder();
     for (Line line : sorted) {
       List<String> parts = new ArrayList<>();
@@ -60,8 +59,6 @@ final class DiagramWords {
   private static String worked(JsonNode points) {
     return points.has("lever")
         ? ", lever " + points.get("lever").asText()
-        : points.has("groundFrame")
-            ? ", ground frame " + points.get("groundFrame").asText()
-            : "";
+        : points.has("groundFrame") ? ", ground frame " + points.get("groundFrame").asText() : "";
   }
 }

@@ -44,15 +44,14 @@ final class EndMark {
 
   /** The name of a section, in lines, and how many tokens it has. */
   static List<String> fixed(JsonNode section) {
-    List<String> lines =
-        new ArrayList<>(Text.wrapped(section.get("name").asText(), SIZE, 130));
+    List<String> lines = new ArrayList<>(Text.wrapped(section.get("name").asText(), SIZE, 130));
     int tokens = section.get("tokens").asInt();
     lines.add(tokens + " " + section.get("token").asText() + (tokens == 1 ? "" : "s"));
     return lines;
   }
 
   static String instrument(JsonNode instrument) {
-    return "in " + Text.wrapped(instrument.get("name").asText(), SIZE, 120, 1).get(0);
+    return "in " + Text.wrapped(instrument.get("name").asText(), SIZE, 150, 1).get(0);
   }
 
   /** Which levers a withdrawal here releases; empty if none. */

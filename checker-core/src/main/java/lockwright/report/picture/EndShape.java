@@ -54,7 +54,12 @@ final class EndShape {
     double line = y - half + EndMark.PAD + 9;
     List<String> fixed = EndMark.fixed(section);
     for (String words : fixed) {
-      svg.text(words.equals(fixed.get(fixed.size() - 1)) ? "own" : "number", left + EndMark.PAD, line, "start", words);
+      svg.text(
+          words.equals(fixed.get(fixed.size() - 1)) ? "own" : "number",
+          left + EndMark.PAD,
+          line,
+          "start",
+          words);
       line += EndMark.LEADING;
     }
     for (String words : lines(node)) {

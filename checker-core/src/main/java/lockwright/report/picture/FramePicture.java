@@ -97,7 +97,15 @@ final class FramePicture {
     double x = middle - 13 * (lines.size() - 1) / 2.0 + 4;
     for (String line : lines) {
       String at = Svg.number(x) + " " + Svg.number(top);
-      svg.leaf("text", line, "class", "label", "text-anchor", "end", "transform", "translate(" + at + ") rotate(-90)");
+      svg.leaf(
+          "text",
+          line,
+          "class",
+          "label",
+          "text-anchor",
+          "end",
+          "transform",
+          "translate(" + at + ") rotate(-90)");
       x += 13;
     }
   }

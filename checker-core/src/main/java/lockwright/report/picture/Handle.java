@@ -21,7 +21,8 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
       case "signal" -> signal(arm, work.get("signal").asText());
       case "points" -> points(work);
       case "bolt" ->
-          new Handle("bolt-lever", List.of("bolt"), "bolt of points " + list(work, "points"), false);
+          new Handle(
+              "bolt-lever", List.of("bolt"), "bolt of points " + list(work, "points"), false);
       case "release" ->
           new Handle(
               "release",

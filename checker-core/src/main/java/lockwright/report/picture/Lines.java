@@ -53,7 +53,8 @@ final class Lines {
     if (known != null) {
       return known;
     }
-    int own = 10 + (piece.passenger() ? 6 : 0) + normal(piece.leftPort()) + normal(piece.rightPort());
+    int own =
+        10 + (piece.passenger() ? 6 : 0) + normal(piece.leftPort()) + normal(piece.rightPort());
     Piece next = next(piece);
     int weight = own + (next == null ? 0 : weight(next));
     weights.put(piece, weight);

@@ -3,8 +3,8 @@ package lockwright.report.picture;
 import com.fasterxml.jackson.databind.JsonNode;
 
 /**
- * A track, or one of the halves of a track that is cut, between the node on its left and that on its
- * right.
+ * A track, or one of the halves of a track that is cut, between the node on its left and that on
+ * its right.
  *
  * @param index its place in the order of the box
  * @param leftPort how it is attached on its left: toe, normal or reverse of points, the way of a
@@ -12,7 +12,13 @@ import com.fasterxml.jackson.databind.JsonNode;
  * @param named whether the name of the track stands here
  */
 record Piece(
-    int index, JsonNode track, Node left, String leftPort, Node right, String rightPort, boolean named) {
+    int index,
+    JsonNode track,
+    Node left,
+    String leftPort,
+    Node right,
+    String rightPort,
+    boolean named) {
 
   String id() {
     return track.get("id").asText();

@@ -29,8 +29,7 @@ final class PostShape {
     }
     double top = reach - way * Posts.slot(posts.arms().get(0)) / 2;
     svg.path(
-        "stem",
-        "M" + at(foot, y - way * 3) + "L" + at(foot, post) + "L" + at(top + way * 3, post));
+        "stem", "M" + at(foot, y - way * 3) + "L" + at(foot, post) + "L" + at(top + way * 3, post));
     for (int i = posts.arms().size() - 1; i >= 0; i--) {
       JsonNode signal = posts.arms().get(i);
       double slot = Posts.slot(signal);

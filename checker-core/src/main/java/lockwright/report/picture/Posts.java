@@ -25,9 +25,7 @@ record Posts(Plan.End end, List<JsonNode> arms) {
   static List<Posts> of(Plan plan) {
     Map<Plan.End, List<JsonNode>> posts = new LinkedHashMap<>();
     for (JsonNode signal : plan.layout.get("signals")) {
-      posts
-          .computeIfAbsent(Plan.End.of(signal.get("stands")), e -> new ArrayList<>())
-          .add(signal);
+      posts.computeIfAbsent(Plan.End.of(signal.get("stands")), e -> new ArrayList<>()).add(signal);
     }
     List<Posts> all = new ArrayList<>();
     posts.forEach((end, arms) -> all.add(new Posts(end, arms)));
@@ -49,7 +47,7 @@ record Posts(Plan.End end, List<JsonNode> arms) {
     if (lever.isEmpty()) {
       return id + " fixed" + letter;
     }
-    return (lever.equals(id) ? id : lever + " " + id) + letter;
+    return (lever.equals(id) ? id : lever + " \u00b7 " + id) + letter;
   }
 
   static double slot(JsonNode signal) {

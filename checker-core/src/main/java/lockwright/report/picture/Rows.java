@@ -42,6 +42,9 @@ final class Rows {
       for (Line line : lines) {
         rows.best(line);
       }
+      for (Line one : lines) {
+        rows.through(one);
+      }
       if (rows.cost() >= before) {
         break;
       }
@@ -64,7 +67,37 @@ final class Rows {
     }
   }
 
-  private void best(Line line) {
+  /** Puts two lines anew together that meet at a crossing, since neither can change side alone. */
+  private void through(Line one) {
+    Node node = one.end(Side.RIGHT);
+    if (node.kind != Node.Kind.CROSSING || !one.leaves(Side.RIGHT)) {
+      return;
+    }
+    for (Line other : lines) {
+      if (other.end(Side.LEFT) == node && other.leaves(Side.LEFT)) {
+        List<Double> bestRows = rows();
+        double least = cost();
+        List<Double> before = bestRows;
+        for (double candidate : candidates(one)) {
+          restore(before);
+          one.row = candidate;
+          renumber();
+          best(other);
+          if (cost() < least) {
+            least = cost();
+            bestRows = rows();
+          }
+        }
+        restore(bestRows);
+      }
+    }
+  }
+
+  private List<Double> rows() {
+    return placed.stream().map(l -> l.row).toList();
+  }
+
+  private List<Double> candidates(Line line) {
     TreeSet<Double> taken = new TreeSet<>();
     placed.stream().filter(l -> l != line).forEach(l -> taken.add(l.row));
     List<Double> candidates = new ArrayList<>(taken);
@@ -74,7 +107,12 @@ final class Rows {
       taken.forEach(r -> candidates.add(r + 0.5));
       candidates.add(taken.first() - 0.5);
     }
-    List<Double> rows = placed.stream().map(l -> l.row).toList();
+    return candidates;
+  }
+
+  private void best(Line line) {
+    List<Double> candidates = candidates(line);
+    List<Double> rows = rows();
     double least = Double.MAX_VALUE;
     List<Double> bestRows = rows;
     for (double candidate : candidates) {
@@ -84,7 +122,7 @@ final class Rows {
       double cost = cost();
       if (cost < least) {
         least = cost;
-        bestRows = placed.stream().map(l -> l.row).toList();
+        bestRows = rows();
       }
     }
     restore(bestRows);

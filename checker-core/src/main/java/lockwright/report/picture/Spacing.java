@@ -70,9 +70,7 @@ final class Spacing {
       double both = used(piece, up, Side.LEFT) + used(piece, up, Side.RIGHT);
       most = Math.max(most, both + name);
     }
-    return aslant(piece, Side.LEFT)
-        + Math.max(LEAST_LENGTH, most + 4)
-        + aslant(piece, Side.RIGHT);
+    return aslant(piece, Side.LEFT) + Math.max(LEAST_LENGTH, most + 4) + aslant(piece, Side.RIGHT);
   }
 
   /** How far the things at an end of a piece reach along it. */
@@ -132,7 +130,7 @@ final class Spacing {
           p ->
               used(p, true, Side.LEFT) + used(p, true, Side.RIGHT)
                   <= used(p, false, Side.LEFT) + used(p, false, Side.RIGHT));
-      height(piece, nameAbove.get(piece), 8 + LEADING * name(piece).size());
+      height(piece, nameAbove.get(piece), 12 + LEADING * name(piece).size());
     }
   }
 
@@ -177,7 +175,9 @@ final class Spacing {
     }
   }
 
-  /** Whether the way that is not straight leaves a crossing upwards, where its end is on this side. */
+  /**
+   * Whether the way that is not straight leaves a crossing upwards, where its end is on this side.
+   */
   private boolean otherWayUp(Node node, Side side) {
     for (Line line : lines) {
       if (line.end(side) == node && line.leaves(side)) {
