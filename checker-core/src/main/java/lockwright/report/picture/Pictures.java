@@ -28,6 +28,11 @@ public final class Pictures {
     return DiagramPicture.of(result, new BoxState(result, state));
   }
 
+  /** What the shapes of the track diagram mean; once a page is enough. */
+  public static String key() {
+    return KeyPicture.of();
+  }
+
   /** The levers in a row, or in several, each in its place in the state. */
   public static String frame(JsonNode result, Map<String, String> state) {
     return FramePicture.of(result, new BoxState(result, state));

@@ -127,6 +127,11 @@ class PicturesTest {
   }
 
   @Test
+  void the_key_is_readable() {
+    Drawn.readable(Pictures.key());
+  }
+
+  @Test
   void the_stylesheet_holds_nothing_from_elsewhere() {
     assertThat(Pictures.stylesheet())
         .contains("prefers-color-scheme: dark", "@media print")
