@@ -1,7 +1,9 @@
 package lockwright.report.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -22,12 +24,19 @@ final class Rows {
   static final double ASLANT = 70;
 
   private final List<Line> lines;
-  private final Widths widths;
+
+  /** Where each line begins and ends, with its marks. */
+  private final Map<Line, double[]> spans = new HashMap<>();
+
   private final List<Line> placed = new ArrayList<>();
 
   private Rows(List<Line> lines, Widths widths) {
     this.lines = lines;
-    this.widths = widths;
+    for (Line line : lines) {
+      double left = line.end(Side.LEFT).x - widths.beyond(line, Side.LEFT);
+      double right = line.end(Side.RIGHT).x + widths.beyond(line, Side.RIGHT);
+      spans.put(line, new double[] {left, right});
+    }
   }
 
   /** Sets the rows, from 0, by the places of the nodes from left to right. */
@@ -175,11 +184,11 @@ final class Rows {
   }
 
   private double left(Line line) {
-    return line.end(Side.LEFT).x - widths.beyond(line, Side.LEFT);
+    return spans.get(line)[0];
   }
 
   private double right(Line line) {
-    return line.end(Side.RIGHT).x + widths.beyond(line, Side.RIGHT);
+    return spans.get(line)[1];
   }
 
   private boolean overlap(Line a, Line b) {

@@ -186,10 +186,37 @@ final class Drawn {
     return rails;
   }
 
+  /** Two tracks that cross elsewhere than at their ends. */
+  static List<String> crossings(Element root) {
+    List<String> found = new ArrayList<>();
+    Map<String, List<Line2D>> rails = Drawn.rails(root);
+    rails.forEach(
+        (a, linesOfA) ->
+            rails.forEach(
+                (b, linesOfB) -> {
+                  if (a.compareTo(b) < 0 && linesOfA.stream().anyMatch(l -> cross(l, linesOfB))) {
+                    found.add(a + " and " + b);
+                  }
+                }));
+    return found;
+  }
+
+  private static boolean cross(Line2D line, List<Line2D> others) {
+    return others.stream()
+        .anyMatch(
+            o ->
+                o.intersectsLine(line)
+                    && o.getP1().distance(line.getP1()) > 1
+                    && o.getP1().distance(line.getP2()) > 1
+                    && o.getP2().distance(line.getP1()) > 1
+                    && o.getP2().distance(line.getP2()) > 1);
+  }
+
   /** Fails if a label lies on another, on a rail, or beyond the edge. */
   static void readable(String svg) {
     Element root = parsed(svg);
     List<Label> labels = labels(root);
+    Map<String, List<Line2D>> rails = rails(root);
     String[] view = root.getAttribute("viewBox").split(" ");
     Rectangle2D whole =
         new Rectangle2D.Double(0, 0, Double.parseDouble(view[2]), Double.parseDouble(view[3]));
@@ -204,13 +231,12 @@ final class Drawn {
       if (!label.text().isEmpty() && !whole.contains(label.box())) {
         faults.add(label + " beyond " + whole);
       }
-      rails(root)
-          .forEach(
-              (track, lines) -> {
-                if (lines.stream().anyMatch(l -> l.intersects(label.box()))) {
-                  faults.add(label + " on track " + track);
-                }
-              });
+      rails.forEach(
+          (track, lines) -> {
+            if (lines.stream().anyMatch(l -> l.intersects(label.box()))) {
+              faults.add(label + " on track " + track);
+            }
+          });
     }
     assertThat(faults).isEmpty();
   }

@@ -126,6 +126,15 @@ class PicturesTest {
     }
   }
 
+  /**
+   * A double line with a branch that crosses the up line: only the branch crosses, and only there.
+   */
+  @Test
+  void a_station_is_drawn_without_other_crossings_than_its_own() {
+    Element root = Drawn.parsed(Pictures.diagram(Drawn.station(), Map.of()));
+    assertThat(Drawn.crossings(root)).isEmpty();
+  }
+
   @Test
   void the_key_is_readable() {
     Drawn.readable(Pictures.key());

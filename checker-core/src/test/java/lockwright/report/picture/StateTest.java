@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
@@ -213,6 +214,14 @@ class StateTest {
     assertThat(names(state)).isEqualTo(names(Map.of()));
     assertThat(diagram(state).getAttribute("viewBox"))
         .isEqualTo(diagram(Map.of()).getAttribute("viewBox"));
+  }
+
+  @Test
+  void a_diagram_of_many_states_is_the_same_as_one_by_one() {
+    Map<String, String> state = Map.of("lever 2", "R", "lever 8", "M");
+    Function<Map<String, String>, String> diagrams = Pictures.diagrams(BOX);
+    assertThat(diagrams.apply(state)).isEqualTo(Pictures.diagram(BOX, state));
+    assertThat(diagrams.apply(Map.of())).isEqualTo(Pictures.diagram(BOX, Map.of()));
   }
 
   private static List<Drawn.Label> names(Map<String, String> state) {
