@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The pictures of a box. Each is one {@code svg} element as text, to stand in an HTML page or
@@ -25,7 +26,18 @@ public final class Pictures {
    * The track diagram, with points, bolts, arms, set routes and tokens as they are in the state.
    */
   public static String diagram(JsonNode result, Map<String, String> state) {
-    return DiagramPicture.of(result, new BoxState(result, state));
+    return diagrams(result).apply(state);
+  }
+
+  /** The same for many states of one box, which is quicker than one by one. */
+  public static Function<Map<String, String>, String> diagrams(JsonNode result) {
+    Function<BoxState, String> diagram = DiagramPicture.of(result);
+    return state -> diagram.apply(new BoxState(result, state));
+  }
+
+  /** What the shapes of the track diagram mean; once a page is enough. */
+  public static String key() {
+    return KeyPicture.of();
   }
 
   /** The levers in a row, or in several, each in its place in the state. */

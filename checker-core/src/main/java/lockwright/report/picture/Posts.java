@@ -47,7 +47,7 @@ record Posts(Plan.End end, List<JsonNode> arms) {
     if (lever.isEmpty()) {
       return id + " fixed" + letter;
     }
-    return (lever.equals(id) ? id : lever + " " + id) + letter;
+    return (lever.equals(id) ? id : lever + " \u00b7 " + id) + letter;
   }
 
   static double slot(JsonNode signal) {
