@@ -50,6 +50,8 @@ final class Candidates {
       boltAgrees(r.points());
     } else if (requirement instanceof Requirement.RouteHeld r) {
       last.ifPresent(event -> held(r.route(), event));
+    } else if (requirement instanceof Requirement.PointsHeldInRear r) {
+      inRear(r.signal(), r.points());
     } else if (requirement instanceof Requirement.NoConflict r) {
       noConflict(r);
     } else if (requirement instanceof Requirement.DistantFollows r) {
@@ -224,6 +226,20 @@ final class Candidates {
     Entry.Kind kind = atNormal ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY;
     unlessBarring(route, box.layout().levelCrossing(levelCrossing)::isOn, lever.id())
         .ifPresent(when -> add(first, kind, route.signal(), List.of(lever.id()), when));
+  }
+
+  /** The arm holds the points as they lie, or the release of their ground frame at home. */
+  private void inRear(String signal, String points) {
+    GroundFrame ground = box.layout().pointsOfGroundFrames().get(points);
+    if (ground != null) {
+      String release = box.frame().ofRelease(ground.id()).id();
+      add(first, Entry.Kind.LOCKS, signal, List.of(release), List.of());
+    } else {
+      box.frame()
+          .ofPoints(points)
+          .ifPresent(
+              l -> add(first, Entry.Kind.LOCKS_BOTH_WAYS, signal, List.of(l.id()), List.of()));
+    }
   }
 
   private void noConflict(Requirement.NoConflict r) {

@@ -34,7 +34,8 @@ record Apparatus(Box box, Vocabulary words) {
         .orElse(Term.FALSE);
   }
 
-  private Quantity points(String points) {
+  /** What says how points lie: their lever, or at a ground frame they themselves. */
+  Quantity mover(String points) {
     return box.frame()
         .ofPoints(points)
         .map(l -> Quantity.lever(l.id()))
@@ -42,11 +43,11 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term lie(String points, Lie lie) {
-    return words.is(points(points), lie == Lie.NORMAL ? Position.N : Position.R);
+    return words.is(mover(points), lie == Lie.NORMAL ? Position.N : Position.R);
   }
 
   Term partWay(String points) {
-    return words.is(points(points), Position.M);
+    return words.is(mover(points), Position.M);
   }
 
   Term lies(Route route) {
@@ -100,8 +101,8 @@ record Apparatus(Box box, Vocabulary words) {
    */
   List<Quantity> held(Route route) {
     List<Quantity> held = new ArrayList<>();
-    route.points().forEach(p -> held.add(points(p.points())));
-    route.flankTraps().forEach(t -> held.add(points(t.points())));
+    route.points().forEach(p -> held.add(mover(p.points())));
+    route.flankTraps().forEach(t -> held.add(mover(t.points())));
     route.points().stream()
         .filter(PointsOnRoute::facing)
         .flatMap(p -> box.frame().ofBolt(p.points()).stream())

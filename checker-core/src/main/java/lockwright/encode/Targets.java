@@ -45,6 +45,10 @@ final class Targets {
       states = Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       makings = routeHeld(r.route());
+    } else if (requirement instanceof Requirement.PointsHeldInRear r) {
+      states = Term.and(apparatus.partWay(r.points()), apparatus.off(r.signal()));
+      Quantity points = apparatus.mover(r.points());
+      makings = makings(event -> points.equals(moved(event)), apparatus.off(r.signal()));
     } else if (requirement instanceof Requirement.NoConflict r) {
       states = noConflict(r);
     } else if (requirement instanceof Requirement.DistantFollows r) {

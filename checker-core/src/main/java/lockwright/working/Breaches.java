@@ -46,6 +46,8 @@ final class Breaches {
           Condition.all(apparatus.lieNeitherWay(r.points()), apparatus.boltNotOut(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       return routeHeld(r.route());
+    } else if (requirement instanceof Requirement.PointsHeldInRear r) {
+      return heldInRear(r);
     } else if (requirement instanceof Requirement.NoConflict r) {
       return state(noConflict(r));
     } else if (requirement instanceof Requirement.DistantFollows r) {
@@ -142,6 +144,21 @@ final class Breaches {
       }
     }
     return new Breach(Condition.FALSE, forbidden);
+  }
+
+  private Breach heldInRear(Requirement.PointsHeldInRear r) {
+    Set<String> levers = new TreeSet<>();
+    Set<String> ownPoints = new TreeSet<>();
+    moves(r.points(), levers, ownPoints);
+    Condition off = apparatus.off(r.signal());
+    Map<Event, Condition> forbidden = new LinkedHashMap<>();
+    for (Movement movement : movements) {
+      if (movement.event() instanceof Event.LeverMoves m && levers.contains(m.lever())
+          || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())) {
+        forbidden.put(movement.event(), off);
+      }
+    }
+    return new Breach(Condition.all(off, apparatus.lieNeitherWay(r.points())), forbidden);
   }
 
   /** Adds what moves the points: a lever, or the points themselves at a ground frame. */

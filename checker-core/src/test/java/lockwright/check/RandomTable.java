@@ -19,6 +19,7 @@ import lockwright.railway.layout.Route;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.locking.Entry.Condition;
 import lockwright.railway.locking.Entry.Kind;
+import lockwright.railway.requirement.Requirement;
 
 /** A locking table as one might write it for a box; entries left out, and random ones put in. */
 final class RandomTable {
@@ -34,6 +35,7 @@ final class RandomTable {
   List<Entry> entries() {
     box.frame().levers().forEach(this::bolt);
     box.routes().forEach(this::route);
+    box.requirements().forEach(this::heldInRear);
     box.conflicts().forEach(this::conflict);
     box.distantPaths().forEach(this::distant);
     int keep = new int[] {100, 100, 90, 70}[random.nextInt(4)];
@@ -100,6 +102,16 @@ final class RandomTable {
     return work instanceof Work.OfGates gates
         ? !gates.normallyAcrossRoad()
         : !((Work.OfGateLock) work).normallyIn();
+  }
+
+  private void heldInRear(Requirement requirement) {
+    if (requirement instanceof Requirement.PointsHeldInRear r) {
+      Optional<Lever> arm = box.frame().ofSignal(r.signal());
+      Optional<Lever> points = box.frame().ofPoints(r.points());
+      if (arm.isPresent() && points.isPresent()) {
+        add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.get().id(), List.of(points.get().id())));
+      }
+    }
   }
 
   private Entry needs(String a, String b, boolean reversed) {

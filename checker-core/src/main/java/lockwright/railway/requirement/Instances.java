@@ -14,6 +14,7 @@ import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Points;
+import lockwright.railway.layout.PointsInRear;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.layout.Signal;
@@ -38,6 +39,7 @@ record Instances(
             pointsBolted(),
             boltAndPointsAgree(),
             routes.stream().map(Requirement.RouteHeld::new).toList(),
+            pointsHeldInRear(),
             noConflict(),
             distantFollows(),
             releaseHome(),
@@ -79,6 +81,17 @@ record Instances(
         .filter(p -> frame.ofBolt(p.id()).isPresent())
         .<Requirement>map(p -> new Requirement.BoltAndPointsAgree(p.id()))
         .toList();
+  }
+
+  private List<Requirement> pointsHeldInRear() {
+    List<Requirement> found = new ArrayList<>();
+    for (Signal signal : layout.signals()) {
+      if (signal.arm() == Arm.STOP) {
+        PointsInRear.of(layout, signal)
+            .forEach(p -> found.add(new Requirement.PointsHeldInRear(signal.id(), p)));
+      }
+    }
+    return found;
   }
 
   private List<Requirement> noConflict() {

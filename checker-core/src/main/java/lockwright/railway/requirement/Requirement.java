@@ -97,6 +97,23 @@ public sealed interface Requirement {
     }
   }
 
+  record PointsHeldInRear(String signal, String points) implements Requirement {
+    @Override
+    public String name() {
+      return "points held in rear";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", points " + points;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(signal));
+    }
+  }
+
   /**
    * @param conflicts the conflicts between routes of the two
    * @param always whether every pair of routes of the two conflicts

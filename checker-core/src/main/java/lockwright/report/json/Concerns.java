@@ -27,6 +27,8 @@ record Concerns(
       return of(NONE, NONE, List.of(r.points()));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       return of(r.route());
+    } else if (requirement instanceof Requirement.PointsHeldInRear r) {
+      return of(List.of(r.signal()), NONE, List.of(r.points()));
     } else if (requirement instanceof Requirement.NoConflict r) {
       Stream<Route> routes =
           r.conflicts().stream().flatMap(c -> Stream.of(c.first(), c.second())).distinct();

@@ -25,6 +25,10 @@ final class Rule {
               "While an arm is off for a route, no points of the route, no flank trap of it, no bolt of"
                   + " its facing points, no release of a ground frame on it and no gates over it can be"
                   + " moved."),
+          Map.entry(
+              "points held in rear",
+              "While a stop arm is off, the trailing points between it and the next stop signal in"
+                  + " rear do not move."),
           Map.entry("no conflict", "No two arms are off for conflicting routes."),
           Map.entry(
               "distant follows",
@@ -72,6 +76,12 @@ final class Rule {
           + " is off and its route "
           + r.route().name()
           + " lies, and yet the last movement is free";
+    } else if (requirement instanceof Requirement.PointsHeldInRear r) {
+      return "signal "
+          + r.signal()
+          + " is off, and points "
+          + r.points()
+          + " in rear of it are free, or lie neither way";
     } else if (requirement instanceof Requirement.NoConflict r) {
       return "signals "
           + r.first()

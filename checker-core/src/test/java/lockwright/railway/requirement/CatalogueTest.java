@@ -30,7 +30,8 @@ class CatalogueTest {
             .levelCrossing("lane", "b")
             .signal("1", Arm.STOP, "a", "b")
             .signal("2", Arm.STOP, "a", "b")
-            .signal("4", Arm.DISTANT, "a", "b");
+            .signal("4", Arm.DISTANT, "a", "b")
+            .signal("5", Arm.STOP, "b", "a");
     return Derivation.derive(
             drawing.layout(),
             Frames.of(drawing.layout(), List.of("3"), 1),

@@ -52,6 +52,12 @@ final class NaiveInstances {
       }
     }
     routes.forEach(r -> all.add("route held: route " + r.name()));
+    for (Signal s : layout.signals()) {
+      if (s.arm() == Arm.STOP) {
+        walk.trailingInRear(s)
+            .forEach(p -> all.add("points held in rear: signal " + s.id() + ", points " + p));
+      }
+    }
     noConflict(layout, routes, conflicts, all);
     for (Signal s : layout.signals()) {
       if (s.arm() == Arm.DISTANT && !s.fixed()) {

@@ -14,6 +14,7 @@ import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Attachment;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.TrackEnd;
 
@@ -290,6 +291,27 @@ final class NaiveWalk {
     return onward(leaving).stream()
         .filter(e -> !(e.facing() && trap(e) && !passed.contains(e.at(1))))
         .anyMatch(e -> runsInto(e.entered().opposite(), sides, route, passed, more));
+  }
+
+  /** Points trailing from which one may run on to the arm and pass no other stop arm on the way. */
+  List<String> trailingInRear(Signal arm) {
+    Set<String> ids = new HashSet<>();
+    edges.stream()
+        .filter(e -> !e.over().isEmpty() && e.at(0).equals("p") && !e.facing())
+        .filter(e -> comesTo(e, arm.stands(), Set.of()))
+        .forEach(e -> ids.add(e.at(1)));
+    return layout.points().stream().map(Points::id).filter(ids::contains).toList();
+  }
+
+  private boolean comesTo(Edge edge, TrackEnd post, Set<Edge> been) {
+    TrackEnd head = edge.entered().opposite();
+    if (head.equals(post)) {
+      return true;
+    }
+    Set<Edge> more = new HashSet<>(been);
+    return more.add(edge)
+        && layout.post(head).stream().noneMatch(s -> s.arm() == Arm.STOP)
+        && onward(head).stream().anyMatch(e -> comesTo(e, post, more));
   }
 
   private List<String> findConflicts() {
