@@ -39,7 +39,7 @@ import lockwright.spec.Span;
  *                     \-- r ---T--- x
  * </pre>
  */
-final class RandomBox {
+public final class RandomBox {
   private static final Span HERE = new Span("random", 1, 1);
 
   private final Random random;
@@ -56,7 +56,7 @@ final class RandomBox {
     this.random = random;
   }
 
-  static Box of(Random random) {
+  public static Box of(Random random) {
     return new RandomBox(random).box();
   }
 

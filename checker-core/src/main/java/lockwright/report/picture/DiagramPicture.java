@@ -3,6 +3,7 @@ package lockwright.report.picture;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The track diagram. What is drawn for what, and after which convention, is in {@code
@@ -17,14 +18,24 @@ final class DiagramPicture {
   private final Spacing spacing;
   private final Svg svg;
 
-  private DiagramPicture(JsonNode result, BoxState state) {
+  /** Where everything is, in any state. */
+  private record Placed(JsonNode result, Plan plan, List<Line> lines, Spacing spacing) {
+    static Placed of(JsonNode result) {
+      Plan plan = new Plan(result);
+      List<Line> lines = Lines.of(plan);
+      Along.roughly(plan, lines, new Spacing(plan, lines));
+      Rows.place(lines, Along::beyond);
+      Spacing spacing = new Spacing(plan, lines);
+      Along.exactly(plan, lines, spacing);
+      return new Placed(result, plan, lines, spacing);
+    }
+  }
+
+  private DiagramPicture(Placed placed, BoxState state) {
     this.state = state;
-    plan = new Plan(result);
-    List<Line> lines = Lines.of(plan);
-    Along.roughly(plan, lines, new Spacing(plan, lines));
-    Rows.place(lines, Along::beyond);
-    spacing = new Spacing(plan, lines);
-    Along.exactly(plan, lines, spacing);
+    plan = placed.plan();
+    spacing = placed.spacing();
+    JsonNode result = placed.result();
     svg =
         new Svg(
             "img",
@@ -32,11 +43,16 @@ final class DiagramPicture {
             Along.width(plan),
             spacing.height(),
             "Track diagram of " + result.path("box").asText(),
-            StateWords.ofRailway(result, state) + " " + DiagramWords.of(plan, lines));
+            StateWords.ofRailway(result, state) + " " + DiagramWords.of(plan, placed.lines()));
   }
 
-  static String of(JsonNode result, BoxState state) {
-    DiagramPicture picture = new DiagramPicture(result, state);
+  /** Draws the box in any state, without placing everything again. */
+  static Function<BoxState, String> of(JsonNode result) {
+    Placed placed = Placed.of(result);
+    return state -> drawn(new DiagramPicture(placed, state));
+  }
+
+  private static String drawn(DiagramPicture picture) {
     picture.state.routesSet().forEach(picture::route);
     picture.tracks();
     for (Node node : picture.plan.nodes()) {
@@ -71,7 +87,7 @@ final class DiagramPicture {
     boolean up = spacing.nameAbove(piece);
     double left = level(piece, Side.LEFT) + spacing.used(piece, up, Side.LEFT);
     double right = level(piece, Side.RIGHT) - spacing.used(piece, up, Side.RIGHT);
-    double first = up ? -7 - Spacing.LEADING * (lines.size() - 1) : 17;
+    double first = up ? -10 - Spacing.LEADING * (lines.size() - 1) : 19;
     for (int i = 0; i < lines.size(); i++) {
       double y = spacing.rowOf(piece) + first + i * Spacing.LEADING;
       svg.text("name", (left + right) / 2, y, "middle", lines.get(i));
@@ -164,9 +180,9 @@ final class DiagramPicture {
         "arrow",
         path(
             List.of(
-                new double[] {x - way * 5, y - 8},
+                new double[] {x - way * 5, y - 6},
                 new double[] {x + way * 5, y},
-                new double[] {x - way * 5, y + 8})));
+                new double[] {x - way * 5, y + 6})));
   }
 
   // Places.

@@ -51,7 +51,7 @@ final class EndMark {
   }
 
   static String instrument(JsonNode instrument) {
-    return "in " + Text.wrapped(instrument.get("name").asText(), SIZE, 120, 1).get(0);
+    return "in " + Text.wrapped(instrument.get("name").asText(), SIZE, 150, 1).get(0);
   }
 
   /** Which levers a withdrawal here releases; empty if none. */

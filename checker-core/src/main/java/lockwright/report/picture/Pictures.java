@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The pictures of a box. Each is one {@code svg} element as text, to stand in an HTML page or
@@ -16,7 +17,8 @@ import java.util.Map;
  *
  * <p>A state maps the quantities of a run to their values, by {@code docs/result.md} ("lever 3" to
  * "R"); what it leaves out is normal, and where there is no normal, not shown. Where a thing is
- * drawn does not depend on the state. The same input gives the same text.
+ * drawn does not depend on the state. A lever or points at anything but N, M or R is an {@link
+ * IllegalArgumentException}. The same input gives the same text.
  */
 public final class Pictures {
   private Pictures() {}
@@ -25,7 +27,18 @@ public final class Pictures {
    * The track diagram, with points, bolts, arms, set routes and tokens as they are in the state.
    */
   public static String diagram(JsonNode result, Map<String, String> state) {
-    return DiagramPicture.of(result, new BoxState(result, state));
+    return diagrams(result).apply(state);
+  }
+
+  /** The same for many states of one box, which is quicker than one by one. */
+  public static Function<Map<String, String>, String> diagrams(JsonNode result) {
+    Function<BoxState, String> diagram = DiagramPicture.of(result);
+    return state -> diagram.apply(new BoxState(result, state));
+  }
+
+  /** What the shapes of the track diagram mean; once a page is enough. */
+  public static String key() {
+    return KeyPicture.of();
   }
 
   /** The levers in a row, or in several, each in its place in the state. */

@@ -14,7 +14,7 @@ final class PointsLabel {
   static String points(JsonNode points, String lie) {
     String id = points.get("id").asText();
     String lever = points.path("lever").asText();
-    String name = lever.isEmpty() || lever.equals(id) ? id : lever + " " + id;
+    String name = lever.isEmpty() || lever.equals(id) ? id : lever + " \u00b7 " + id;
     return name + " (" + lie + ")";
   }
 

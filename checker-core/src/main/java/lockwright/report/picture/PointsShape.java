@@ -30,7 +30,7 @@ final class PointsShape {
     svg.text("number", node.x, line, "middle", PointsLabel.points(points, lie));
     if (points.has("boltLever")) {
       String where = state.bolt(points.get("boltLever"));
-      bar(node.x - legs * 9, y, where);
+      bar(svg, node.x - legs * 9, y, where);
       line += step;
       svg.text("own", node.x, line, "middle", PointsLabel.bolt(points, where));
     }
@@ -46,7 +46,7 @@ final class PointsShape {
   }
 
   /** The bolt: a bar across the toe. */
-  private void bar(double x, double y, String where) {
+  static void bar(Svg svg, double x, double y, String where) {
     svg.open("g", "class", "bolt " + where);
     if (where.equals("neither")) {
       svg.rect("bar", x - 3, y - 9, 6, 6);

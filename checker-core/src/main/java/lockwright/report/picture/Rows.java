@@ -1,7 +1,9 @@
 package lockwright.report.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -22,12 +24,19 @@ final class Rows {
   static final double ASLANT = 70;
 
   private final List<Line> lines;
-  private final Widths widths;
+
+  /** Where each line begins and ends, with its marks. */
+  private final Map<Line, double[]> spans = new HashMap<>();
+
   private final List<Line> placed = new ArrayList<>();
 
   private Rows(List<Line> lines, Widths widths) {
     this.lines = lines;
-    this.widths = widths;
+    for (Line line : lines) {
+      double left = line.end(Side.LEFT).x - widths.beyond(line, Side.LEFT);
+      double right = line.end(Side.RIGHT).x + widths.beyond(line, Side.RIGHT);
+      spans.put(line, new double[] {left, right});
+    }
   }
 
   /** Sets the rows, from 0, by the places of the nodes from left to right. */
@@ -41,6 +50,9 @@ final class Rows {
       double before = rows.cost();
       for (Line line : lines) {
         rows.best(line);
+      }
+      for (Line one : lines) {
+        rows.through(one);
       }
       if (rows.cost() >= before) {
         break;
@@ -64,7 +76,37 @@ final class Rows {
     }
   }
 
-  private void best(Line line) {
+  /** Puts two lines anew together that meet at a crossing, since neither can change side alone. */
+  private void through(Line one) {
+    Node node = one.end(Side.RIGHT);
+    if (node.kind != Node.Kind.CROSSING || !one.leaves(Side.RIGHT)) {
+      return;
+    }
+    for (Line other : lines) {
+      if (other.end(Side.LEFT) == node && other.leaves(Side.LEFT)) {
+        List<Double> bestRows = rows();
+        double least = cost();
+        List<Double> before = bestRows;
+        for (double candidate : candidates(one)) {
+          restore(before);
+          one.row = candidate;
+          renumber();
+          best(other);
+          if (cost() < least) {
+            least = cost();
+            bestRows = rows();
+          }
+        }
+        restore(bestRows);
+      }
+    }
+  }
+
+  private List<Double> rows() {
+    return placed.stream().map(l -> l.row).toList();
+  }
+
+  private List<Double> candidates(Line line) {
     TreeSet<Double> taken = new TreeSet<>();
     placed.stream().filter(l -> l != line).forEach(l -> taken.add(l.row));
     List<Double> candidates = new ArrayList<>(taken);
@@ -74,7 +116,12 @@ final class Rows {
       taken.forEach(r -> candidates.add(r + 0.5));
       candidates.add(taken.first() - 0.5);
     }
-    List<Double> rows = placed.stream().map(l -> l.row).toList();
+    return candidates;
+  }
+
+  private void best(Line line) {
+    List<Double> candidates = candidates(line);
+    List<Double> rows = rows();
     double least = Double.MAX_VALUE;
     List<Double> bestRows = rows;
     for (double candidate : candidates) {
@@ -84,7 +131,7 @@ final class Rows {
       double cost = cost();
       if (cost < least) {
         least = cost;
-        bestRows = placed.stream().map(l -> l.row).toList();
+        bestRows = rows();
       }
     }
     restore(bestRows);
@@ -137,11 +184,11 @@ final class Rows {
   }
 
   private double left(Line line) {
-    return line.end(Side.LEFT).x - widths.beyond(line, Side.LEFT);
+    return spans.get(line)[0];
   }
 
   private double right(Line line) {
-    return line.end(Side.RIGHT).x + widths.beyond(line, Side.RIGHT);
+    return spans.get(line)[1];
   }
 
   private boolean overlap(Line a, Line b) {

@@ -130,7 +130,7 @@ final class Spacing {
           p ->
               used(p, true, Side.LEFT) + used(p, true, Side.RIGHT)
                   <= used(p, false, Side.LEFT) + used(p, false, Side.RIGHT));
-      height(piece, nameAbove.get(piece), 8 + LEADING * name(piece).size());
+      height(piece, nameAbove.get(piece), 12 + LEADING * name(piece).size());
     }
   }
 

@@ -17,9 +17,9 @@ import lockwright.railway.section.Section;
  * A random layout of 4 to 12 tracks, with a frame and sections. Any end may be joined to any other,
  * so that circles, balloons and roads that meet again are common; it need not look like a railway.
  */
-record RandomDrawing(Layout layout, Frame frame, List<Section> sections) {
+public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) {
 
-  static RandomDrawing of(Random random) {
+  public static RandomDrawing of(Random random) {
     Drawing drawing = new Drawing();
     List<TrackEnd> ends = new ArrayList<>();
     int tracks = 4 + random.nextInt(9);
