@@ -3,12 +3,14 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lockwright.audit.Disagreement;
 import lockwright.audit.EntryVerdict;
+import lockwright.encode.Encoder;
 import lockwright.encode.names.Names;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
@@ -21,11 +23,14 @@ import lockwright.verdict.Verdict;
 import lockwright.worker.Found;
 import lockwright.worker.Job;
 import lockwright.worker.Limits;
+import lockwright.worker.UnfitMachine;
+import lockwright.working.Working;
 import org.junit.jupiter.api.Test;
 
 /** Each entry of a table for itself; meaning.md 10. */
 class EntryTrialsTest {
   private static final Span HERE = new Span("locking.csv", 99, 1);
+  private static final Limits USUAL = Limits.usual();
   private static final Box JUNCTION = Boxes.test("e1-junction");
 
   private static Box with(Box box, Entry... more) {
@@ -39,13 +44,13 @@ class EntryTrialsTest {
   }
 
   private static Findings tried(Box box) {
-    return tried(Boxes.check(box), Limits.usual(), (job, progress) -> Boxes.search(job));
+    return tried(Boxes.check(box), USUAL, (job, progress) -> Boxes.search(job));
   }
 
   private static Findings tried(Findings findings, Limits limits, Searcher searcher) {
     try {
       return new EntryTrials(limits, searcher, progress -> {}).run(findings);
-    } catch (java.io.IOException | InterruptedException | lockwright.worker.UnfitMachine e) {
+    } catch (IOException | InterruptedException | UnfitMachine e) {
       throw new IllegalStateException(e);
     }
   }
@@ -176,7 +181,7 @@ class EntryTrialsTest {
       Findings findings =
           tried(
               checked,
-              Limits.usual(),
+              USUAL,
               (job, progress) -> changed(Boxes.search(job), open, new Verdict.Unknown("limit")));
       assertThat(kinds(findings)).contains("3 not again before 4: Undecided");
       assertThat(((EntryVerdict.Undecided) of(findings, "3 not again before 4")).reasons())
@@ -189,7 +194,7 @@ class EntryTrialsTest {
     Findings findings =
         tried(
             Boxes.check(JUNCTION),
-            Limits.usual(),
+            USUAL,
             (job, progress) ->
                 changed(Boxes.search(job), "points set: signal 2", new Verdict.Unknown("limit")));
 
@@ -205,7 +210,7 @@ class EntryTrialsTest {
     Findings findings =
         tried(
             Boxes.check(box),
-            Limits.usual(),
+            USUAL,
             (job, progress) -> {
               throw new AssertionError("searched");
             });
@@ -216,35 +221,45 @@ class EntryTrialsTest {
     assertThat(FullLog.of(Boxes.check(box))).contains("not tried, as it was not asked for");
   }
 
-  /** A search that was told to leave nothing out, or something else, is found out. */
+  /** A search that left out another entry, or none, is found out. */
   @Test
   void a_trial_of_another_box_is_refused() {
     Findings checked = Boxes.check(JUNCTION);
-    Box more = with(JUNCTION, entry(Kind.NOT_AGAIN_BEFORE, "3", "4"));
+    Job first = new Job(Encoder.parted(JUNCTION, JUNCTION.locking().get(0)).system(), USUAL);
+    Found another = Boxes.search(first);
+    Map<String, Verdict> none =
+        new LinkedHashMap<>(
+            Boxes.search(new Job(Encoder.parted(JUNCTION).system(), USUAL)).verdicts());
+    none.keySet().retainAll(another.verdicts().keySet());
 
-    for (Box other : List.of(JUNCTION, more)) {
-      Job job =
-          new Job(
-              lockwright.encode.Encoder.parted(other, other.locking().get(0)).system(),
-              Limits.usual());
-      Found found = Boxes.search(job);
-      assertThatThrownBy(() -> tried(checked, Limits.usual(), (j, progress) -> found))
-          .isInstanceOfAny(Disagreement.class, RuntimeException.class);
+    for (Found found : List.of(another, new Found(none, Map.of(), "none left out"))) {
+      assertThatThrownBy(() -> tried(checked, USUAL, (job, progress) -> found))
+          .isInstanceOf(Disagreement.class);
     }
+  }
+
+  /** And so is an entry that the table has not. */
+  @Test
+  void what_is_not_in_the_table_cannot_be_left_out() {
+    Entry stranger = entry(Kind.LOCKS, "4", "1");
+    assertThatThrownBy(() -> Encoder.parted(JUNCTION, stranger))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Working.parted(JUNCTION, stranger))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   /** "Implied" needs a certificate of the box without the entry. */
   @Test
   void implied_on_the_proof_of_the_box_with_the_entry_is_refused() {
     Findings checked = Boxes.check(JUNCTION);
-    Job whole = new Job(lockwright.encode.Encoder.parted(JUNCTION).system(), Limits.usual());
+    Job whole = new Job(Encoder.parted(JUNCTION).system(), USUAL);
     Verdict proof = Boxes.search(whole).verdicts().get("points set: signal 1");
 
     assertThatThrownBy(
             () ->
                 tried(
                     checked,
-                    Limits.usual(),
+                    USUAL,
                     (job, progress) -> changed(Boxes.search(job), Names.FORBIDDEN_BY_ENTRY, proof)))
         .isInstanceOf(Disagreement.class)
         .hasMessageContaining("does not prove it");

@@ -137,6 +137,20 @@ class CheckMojoTest {
     assertThat(Files.readString(output("check.txt"))).contains("broken: points set: signal 2\n");
   }
 
+  /** "1 locks 2" is implied: 1 locks 4, and 2 is released by 4. */
+  @Test
+  void asked_for_the_entries_it_says_how_many_are_needed() throws Exception {
+    goal.entries = true;
+    goal.execute();
+    assertThat(log.lines)
+        .contains(
+            "INFO Alder Fen: entries: 6 of 6 looked at",
+            "INFO Alder Fen: of 6 entries, each left out alone: 5 needed, 1 implied by others,"
+                + " 0 not needed, 0 undecided");
+    assertThat(Files.readString(output("check.txt"))).contains("implied by others: '1 locks 2'");
+    assertThat(Files.readString(output("result.json"))).contains("\"implied by others\"");
+  }
+
   @Test
   void the_one_flag_goes_on_and_says_not_proved() throws Exception {
     goal.warnOnly = true;
