@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import lockwright.check.Recheck;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.Shown;
 import lockwright.report.page.ProofReport;
@@ -77,10 +78,14 @@ public class ReportMojo extends AbstractMojo {
           built.digests(),
           read.name());
     }
+    Expectations expectations = null;
+    try {
+      expectations = DateOfBuild.expectations(built.expectations(), date);
+    } catch (MojoFailureException noDate) {
+      refuse(outputs, List.of(noDate.getMessage()), built.digests(), read.name());
+    }
     byte[] result = Files.readAllBytes(file);
-    Recheck.Outcome outcome =
-        Recheck.of(
-            read, built.digests(), DateOfBuild.expectations(built.expectations(), date), result);
+    Recheck.Outcome outcome = Recheck.of(read, built.digests(), expectations, result);
     if (outcome instanceof Recheck.Outcome.Refused refused) {
       refuse(outputs, refused.why(), built.digests(), read.name());
     } else if (outcome instanceof Recheck.Outcome.Stands stands) {

@@ -112,6 +112,12 @@ class ReportMojoTest {
   }
 
   @Test
+  void a_date_that_is_none_is_seen() throws Exception {
+    goal.date = "tomorrow";
+    refused("is no date");
+  }
+
+  @Test
   void a_file_of_the_spec_with_a_fault_is_seen() throws Exception {
     edit(basedir.resolve("box/locking.csv"), p -> p.replace("2;3, 4;;", "2;3, 14;;"));
     refused("LOCK-104 box/locking.csv:3:");

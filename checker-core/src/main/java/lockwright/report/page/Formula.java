@@ -67,6 +67,28 @@ final class Formula {
                   + "home("
                   + concerns.required("groundFrames").get(0).asText()
                   + ")");
+      case "road closed" ->
+          always(
+              off(signals)
+                  + AND
+                  + any(routes, false)
+                  + THEN
+                  + "locked across the road("
+                  + concerns.required("levelCrossings").get(0).asText()
+                  + ")");
+      case "points held in rear" ->
+          always(
+              off(signals)
+                  + THEN
+                  + NOT
+                  + "between("
+                  + points.get(0)
+                  + ")"
+                  + AND
+                  + NOT
+                  + "moved("
+                  + points.get(0)
+                  + ")");
       case "one token out" -> always("out(" + sections.get(0) + ") \u2264 1");
       case "section signal earned" ->
           always(

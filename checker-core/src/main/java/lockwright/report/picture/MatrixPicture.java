@@ -8,7 +8,7 @@ import java.util.Map;
 
 /**
  * The locking as a matrix, as it is written: a row for the lever that an entry stands under, a
- * column for the other.
+ * column for the other. Spare levers, which no entry can name, are left out.
  */
 final class MatrixPicture {
   private static final double CELL = 26;
@@ -40,6 +40,9 @@ final class MatrixPicture {
 
   private MatrixPicture(JsonNode result) {
     for (JsonNode lever : result.path("levers")) {
+      if (lever.at("/work/kind").asText().equals("spare")) {
+        continue;
+      }
       column.put(lever.get("id").asText(), levers.size());
       levers.add(lever);
     }
@@ -147,7 +150,12 @@ final class MatrixPicture {
 
   private void key() {
     double y = HEAD + levers.size() * cell + KEY_LINE + 6;
-    svg.text("key", 12, y, "start", "The lever of the row ... the lever of the column:");
+    svg.text(
+        "key",
+        12,
+        y,
+        "start",
+        "The lever of the row ... the lever of the column (spare levers are left out):");
     for (Kind kind : KINDS) {
       y += KEY_LINE;
       svg.text("letter", 20, y, "middle", kind.letter());

@@ -17,7 +17,8 @@ import java.util.function.Function;
  *
  * <p>A state maps the quantities of a run to their values, by {@code docs/result.md} ("lever 3" to
  * "R"); what it leaves out is normal, and where there is no normal, not shown. Where a thing is
- * drawn does not depend on the state. The same input gives the same text.
+ * drawn does not depend on the state. A lever or points at anything but N, M or R is an {@link
+ * IllegalArgumentException}. The same input gives the same text.
  */
 public final class Pictures {
   private Pictures() {}

@@ -14,7 +14,7 @@ import java.util.Map;
  */
 record Posts(Plan.End end, List<JsonNode> arms) {
   private static final double SIZE = 11;
-  private static final double LIMIT_OF_SHUNT = 54;
+  private static final double LIMIT_OF_SHUNT = 66;
 
   /** From the line to the post, the length of an arm, and to the far side of the number. */
   static final double STUB = 9;

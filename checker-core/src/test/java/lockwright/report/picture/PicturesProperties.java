@@ -3,7 +3,6 @@ package lockwright.report.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,24 +16,27 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.lifecycle.AfterContainer;
 import org.w3c.dom.Element;
 
 /** Boxes at random, some that look like a railway and some that do not, are drawn whole. */
 class PicturesProperties {
+  private static int readable;
+  private static int unreadable;
 
-  @Property(tries = 150, seed = "41", shrinking = ShrinkingMode.OFF)
+  @Property(tries = 80, seed = "41", shrinking = ShrinkingMode.OFF)
   void a_junction_is_drawn_without_crossing_lines(@ForAll @LongRange(min = 0) long seed) {
     JsonNode result = Drawn.result(RandomBox.of(new Random(seed)));
     String svg = Pictures.diagram(result, Map.of());
     Element root = Drawn.parsed(svg);
     drawnOnce(result, root);
-    assertThat(crossings(root)).isEmpty();
+    assertThat(Drawn.crossings(root)).isEmpty();
     Drawn.readable(svg);
     Drawn.readable(Pictures.frame(result, Map.of()));
   }
 
   /** Circles, balloons and roads that meet again: lines cross there, but all of it is drawn. */
-  @Property(tries = 150, seed = "42", shrinking = ShrinkingMode.OFF)
+  @Property(tries = 80, seed = "42", shrinking = ShrinkingMode.OFF)
   void any_layout_is_drawn_whole(@ForAll @LongRange(min = 0) long seed) {
     RandomDrawing drawn = RandomDrawing.of(new Random(seed));
     Derived derived = Derivation.derive(drawn.layout(), drawn.frame(), drawn.sections());
@@ -51,7 +53,21 @@ class PicturesProperties {
                 derived.conflicts(),
                 derived.distantPaths(),
                 List.of()));
-    drawnOnce(result, Drawn.parsed(Pictures.diagram(result, Map.of())));
+    String svg = Pictures.diagram(result, Map.of());
+    drawnOnce(result, Drawn.parsed(svg));
+    try {
+      Drawn.readable(svg);
+      readable++;
+    } catch (AssertionError e) {
+      // Where lines have to cross, one may pass through a label; counted below.
+      unreadable++;
+    }
+  }
+
+  @AfterContainer
+  static void most_of_any_layouts_are_readable() {
+    assertThat(readable + unreadable).isGreaterThanOrEqualTo(80);
+    assertThat(unreadable).isLessThan(readable / 5);
   }
 
   private static void drawnOnce(JsonNode result, Element root) {
@@ -73,31 +89,5 @@ class PicturesProperties {
     Drawn.rails(root).values().forEach(lines -> assertThat(lines).isNotEmpty());
     assertThat(Drawn.rails(root).values().stream().flatMap(List::stream))
         .allMatch(l -> l.getP1().distance(l.getP2()) > 1);
-  }
-
-  /** Two tracks that cross elsewhere than at their ends. */
-  private static List<String> crossings(Element root) {
-    List<String> found = new ArrayList<>();
-    Map<String, List<Line2D>> rails = Drawn.rails(root);
-    rails.forEach(
-        (a, linesOfA) ->
-            rails.forEach(
-                (b, linesOfB) -> {
-                  if (a.compareTo(b) < 0 && linesOfA.stream().anyMatch(l -> cross(l, linesOfB))) {
-                    found.add(a + " and " + b);
-                  }
-                }));
-    return found;
-  }
-
-  private static boolean cross(Line2D line, List<Line2D> others) {
-    return others.stream()
-        .anyMatch(
-            o ->
-                o.intersectsLine(line)
-                    && o.getP1().distance(line.getP1()) > 1
-                    && o.getP1().distance(line.getP2()) > 1
-                    && o.getP2().distance(line.getP1()) > 1
-                    && o.getP2().distance(line.getP2()) > 1);
   }
 }
