@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lockwright.railway.Box;
@@ -29,6 +30,8 @@ import org.xml.sax.InputSource;
 final class Drawn {
   private static final Path EXAMPLES = Path.of("..", "examples");
   private static final Path TESTS = Path.of("src", "test", "resources");
+
+  private static final Map<Path, JsonNode> READ = new ConcurrentHashMap<>();
 
   private Drawn() {}
 
@@ -53,7 +56,12 @@ final class Drawn {
     return result(EXAMPLES.resolve("proved").resolve("quillby").resolve("box"));
   }
 
+  /** Each box is read once; who changes a result takes a copy. */
   static JsonNode result(Path folder) {
+    return READ.computeIfAbsent(folder, Drawn::read);
+  }
+
+  private static JsonNode read(Path folder) {
     BoxBuilder.Built built = BoxBuilder.read(folder);
     assertThat(built.problems()).as(folder.toString()).isEmpty();
     return result(built.box().orElseThrow());

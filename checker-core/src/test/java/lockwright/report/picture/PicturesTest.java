@@ -110,7 +110,7 @@ class PicturesTest {
   @ParameterizedTest
   @MethodSource("hostile")
   void words_of_the_author_stay_words(String label) {
-    JsonNode result = Drawn.quillby();
+    JsonNode result = Drawn.quillby().deepCopy();
     ((ObjectNode) result).put("box", "Box " + label);
     result.findParents("label").forEach(thing -> ((ObjectNode) thing).put("label", label));
     result.get("locking").forEach(entry -> ((ObjectNode) entry).put("text", "1 " + label));
