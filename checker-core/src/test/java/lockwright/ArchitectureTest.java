@@ -58,7 +58,15 @@ class ArchitectureTest {
                   room("audit.sat", "working", "railway", "encode.names"),
                   room("report", "railway", "audit", "verdict", "spec", "encode.names"),
                   room("report.picture", "report"),
-                  room("report.page", "report", "report.picture")),
+                  room("report.html", "report", "report.picture"),
+                  room("report.page", "report", "report.picture", "report.html"),
+                  room(
+                      "report.lesson",
+                      "report",
+                      "report.picture",
+                      "report.html",
+                      "railway",
+                      "working")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)
           .toList();
@@ -76,7 +84,14 @@ class ArchitectureTest {
           new Kept("org.yaml.snakeyaml", List.of("spec")),
           new Kept(
               "com.fasterxml.jackson",
-              List.of("spec", "worker", "report.json", "report.page", "report.picture")));
+              List.of(
+                  "spec",
+                  "worker",
+                  "report.json",
+                  "report.html",
+                  "report.page",
+                  "report.lesson",
+                  "report.picture")));
 
   private static final JavaClasses CODE =
       new ClassFileImporter()

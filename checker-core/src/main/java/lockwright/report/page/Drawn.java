@@ -1,5 +1,6 @@
 package lockwright.report.page;
 
+import lockwright.report.html.Markup;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import lockwright.report.picture.Pictures;

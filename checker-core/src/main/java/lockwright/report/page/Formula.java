@@ -1,5 +1,6 @@
 package lockwright.report.page;
 
+import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

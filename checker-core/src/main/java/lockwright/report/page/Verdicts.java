@@ -1,5 +1,8 @@
 package lockwright.report.page;
 
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
+import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

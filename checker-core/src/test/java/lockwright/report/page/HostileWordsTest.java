@@ -1,5 +1,6 @@
 package lockwright.report.page;
 
+import lockwright.report.html.Markup;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 

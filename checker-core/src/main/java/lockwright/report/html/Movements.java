@@ -1,15 +1,17 @@
-package lockwright.report.page;
+package lockwright.report.html;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
-final class Movements {
+public final class Movements {
   private final Anchors anchors;
 
-  Movements(Anchors anchors) {
+  public Movements(Anchors anchors) {
     this.anchors = anchors;
   }
 
@@ -17,13 +19,14 @@ final class Movements {
    * A line.
    *
    * @param last the number of its last movement, from 1
+   * @param after how the box stands then: each quantity and its value
    */
-  record Line(String done, String moved, int last) {}
+  public record Line(String done, String moved, int last, JsonNode after) {}
 
   private record Move(JsonNode event, String to, JsonNode before, JsonNode after, int last) {}
 
   /** How the box stands before the first movement. */
-  String beginning(JsonNode run) {
+  public String beginning(JsonNode run) {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
@@ -35,7 +38,7 @@ final class Movements {
     return String.join("; ", words);
   }
 
-  List<Line> lines(JsonNode run) {
+  public List<Line> lines(JsonNode run) {
     List<Move> moves = new ArrayList<>();
     JsonNode before = run.required("beginning");
     int number = 0;
@@ -52,7 +55,7 @@ final class Movements {
       }
       before = after;
     }
-    return moves.stream().map(m -> new Line(done(m), moved(m), m.last())).toList();
+    return moves.stream().map(m -> new Line(done(m), moved(m), m.last(), m.after())).toList();
   }
 
   /** Whether the event is the second half of the stroke that the move began. */
@@ -63,7 +66,11 @@ final class Movements {
   }
 
   private static String thing(JsonNode event) {
-    return event.path("lever").asText() + "/" + event.path("points").asText();
+    return event.path("lever").asText()
+        + "/"
+        + event.path("points").asText()
+        + "/"
+        + event.path("levelCrossing").asText();
   }
 
   private String done(Move move) {
@@ -81,6 +88,12 @@ final class Movements {
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
+    if (kind.equals("gates")) {
+      return (reverse ? "open the gates of " : "close the gates of ")
+          + event.required("levelCrossing").asText()
+          + " to the road"
+          + far;
+    }
     return kind.equals("lever")
         ? (reverse ? "pull " : "replace ")
             + anchors.labelled("lever", event.required("lever").asText())
@@ -97,7 +110,7 @@ final class Movements {
     if (move.event().required("kind").asText().equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(anchors.part("lever", lever).required("work"), move.to(), moved);
+    work(anchors.part("lever", lever).required("work"), move.to(), moved);
     }
     for (Map.Entry<String, JsonNode> q : move.after().properties()) {
       if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {
@@ -138,12 +151,30 @@ final class Movements {
               "release of "
                   + work.required("groundFrame").asText()
                   + one(to, " home", " neither home nor given", " given"));
+      case "gates" -> {
+        boolean road = work.required("normal").asText().equals("across the road");
+        String atNormal = road ? " across the road" : " across the line";
+        String atReverse = road ? " across the line" : " across the road";
+        moved.add(
+            "gates of "
+                + work.required("levelCrossing").asText()
+                + one(to, atNormal, " part-way", atReverse));
+      }
+      case "gate lock" -> {
+        boolean in = work.required("normal").asText().equals("in");
+        moved.add(
+            "gate lock of "
+                + work.required("levelCrossing").asText()
+                + one(to, in ? " in" : " out", " neither in nor out", in ? " out" : " in"));
+      }
       default -> {}
     }
   }
 
   private static String list(JsonNode names) {
-    return String.join(", ", Formula.names(names));
+    return StreamSupport.stream(names.spliterator(), false)
+        .map(JsonNode::asText)
+        .collect(Collectors.joining(", "));
   }
 
   private static String one(String to, String normal, String partWay, String reverse) {

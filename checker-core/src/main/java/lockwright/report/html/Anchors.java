@@ -1,4 +1,4 @@
-package lockwright.report.page;
+package lockwright.report.html;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
@@ -8,11 +8,11 @@ import java.util.Map;
  * The anchors of the page, by numbers and never by names, which are the author's; and the parts of
  * a result by what names them.
  */
-final class Anchors {
+public final class Anchors {
   private final Map<String, JsonNode> parts = new HashMap<>();
   private final Map<String, String> anchors = new HashMap<>();
 
-  Anchors(JsonNode result) {
+  public Anchors(JsonNode result) {
     number("signal", "id", result.required("layout").required("signals"));
     number("points", "id", result.required("layout").required("points"));
     number("track", "id", result.required("layout").required("tracks"));
@@ -30,7 +30,7 @@ final class Anchors {
     for (int i = 0; i < list.size(); i++) {
       String name = list.get(i).required(key).asText();
       if (parts.putIfAbsent(kind + " " + name, list.get(i)) != null) {
-        throw new IllegalArgumentException(kind + " twice: " + name);
+    throw new IllegalArgumentException(kind + " twice: " + name);
       }
       anchors.put(kind + " " + name, kind + "-" + (i + 1));
     }
@@ -41,13 +41,13 @@ final class Anchors {
    *
    * @throws IllegalArgumentException if the result has no such part
    */
-  String of(String kind, String name) {
+  public String of(String kind, String name) {
     part(kind, name);
     return anchors.get(kind + " " + name);
   }
 
   /** The number in its anchor, from 1. */
-  int number(String kind, String name) {
+  public int number(String kind, String name) {
     String anchor = of(kind, name);
     return Integer.parseInt(anchor.substring(anchor.lastIndexOf('-') + 1));
   }
@@ -57,16 +57,16 @@ final class Anchors {
    *
    * @throws IllegalArgumentException if the result has no such part
    */
-  JsonNode part(String kind, String name) {
+  public JsonNode part(String kind, String name) {
     JsonNode part = parts.get(kind + " " + name);
     if (part == null) {
-      throw new IllegalArgumentException("the result has no " + kind + " " + name);
+    throw new IllegalArgumentException("the result has no " + kind + " " + name);
     }
     return part;
   }
 
   /** The name of a thing and its label, if it has one. */
-  String labelled(String kind, String name) {
+  public String labelled(String kind, String name) {
     String label = part(kind, name).path("label").asText();
     return label.isEmpty() ? name : name + " " + label;
   }
