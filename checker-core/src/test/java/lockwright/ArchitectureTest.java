@@ -66,6 +66,7 @@ class ArchitectureTest {
                       "report.picture",
                       "report.html",
                       "railway",
+                      "audit",
                       "working")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)

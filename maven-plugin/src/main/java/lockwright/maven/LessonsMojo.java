@@ -69,7 +69,7 @@ public class LessonsMojo extends AbstractMojo {
   }
 
   private void write(Findings findings, byte[] result, Outputs outputs) throws IOException {
-    Map<String, String> pages = Lessons.of(result, findings.box());
+    Map<String, String> pages = Lessons.of(findings, result);
     Outputs folder = outputs.lessons();
     for (Map.Entry<String, String> page : pages.entrySet()) {
       if (!page.getKey().equals(Lessons.INDEX)) {

@@ -3,8 +3,11 @@ package lockwright.report.lesson;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import lockwright.audit.Played;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Rule;
+import lockwright.report.Sequence;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
 import lockwright.report.html.Tables;
@@ -20,26 +23,27 @@ final class Lesson {
   private static final String SCRIPT = Sheet.read(Lesson.class, "lesson.js");
 
   private final Lessons.Made made;
-  private final JsonNode instance;
+  private final Requirement requirement;
   private final boolean breach;
-  private final JsonNode sequence;
+  private final JsonNode instance;
+  private final List<String> beginning;
   private final List<Moment> moments;
   private final Sheet sheet;
   private final Markup m;
 
-  Lesson(Lessons.Made made, JsonNode instance) {
+  /**
+   * @param played the run to the breach, by half-strokes, or to what is shown, by whole strokes
+   */
+  Lesson(Lessons.Made made, Requirement requirement, Played played, boolean breach) {
     this.made = made;
-    this.instance = instance;
-    this.breach = breach(instance);
-    sequence = instance.required("sequence");
-    JsonNode run = made.anchors().part("run", sequence.required("run").asText());
-    moments = Moment.of(made.movements(), run);
+    this.requirement = requirement;
+    this.breach = breach;
+    instance = made.anchors().part("requirement", requirement.id());
+    Sequence sequence = Sequence.of(made.box(), played);
+    beginning = sequence.beginning();
+    moments = Moment.of(played, sequence);
     sheet = Sheet.of(title(), STYLE, SCRIPT);
     m = sheet.markup();
-  }
-
-  static boolean breach(JsonNode instance) {
-    return instance.required("verdict").asText().equals("broken");
   }
 
   boolean breach() {
@@ -47,11 +51,11 @@ final class Lesson {
   }
 
   String id() {
-    return instance.required("id").asText();
+    return requirement.id();
   }
 
   String file() {
-    return FileNames.of(instance.required("name").asText(), id());
+    return FileNames.of(requirement.name(), id());
   }
 
   /** How many steps there are after the beginning. */
@@ -72,21 +76,21 @@ final class Lesson {
     story();
     controls();
     moments.forEach(this::step);
-    requirement();
+    toLearn();
     madeFrom();
     return sheet.finish();
+  }
+
+  private static String sentence(List<String> phrases) {
+    String words = String.join("; ", phrases);
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   // What happens, in short.
 
   private void story() {
     m.open("section", "aria-labelledby", "story").element("h2", "The story", "id", "story");
-    List<String> other = StepPage.otherThanNormal(moments.get(0).state());
-    m.element(
-        "p",
-        "All levers stand normal"
-            + (other.isEmpty() ? "" : "; " + String.join("; ", other))
-            + ". Then, each movement being free when it is made:");
+    m.element("p", sentence(beginning) + " Then, each movement being free when it is made:");
     m.open("ol");
     for (Moment moment : moments.subList(1, moments.size())) {
       m.open("li").link(moment.anchor(), moment.done());
@@ -111,18 +115,11 @@ final class Lesson {
 
   /** What is so at the end, and should not be. */
   private String wrong() {
-    return "Here it goes wrong: " + Rule.broken(asRequirement()) + ".";
+    return "Here it goes wrong: " + Rule.broken(requirement) + ".";
   }
 
   private String reached() {
     return "Here the route is cleared: " + instance.required("subject").asText() + ".";
-  }
-
-  private Requirement asRequirement() {
-    return made.box().requirements().stream()
-        .filter(r -> r.id().equals(id()))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("the box has no requirement " + id()));
   }
 
   /** For the script, which shows them: without it, all steps stand below one another. */
@@ -135,6 +132,10 @@ final class Lesson {
     m.close();
   }
 
+  private JsonNode sequence() {
+    return instance.required("sequence");
+  }
+
   // The steps.
 
   private void step(Moment moment) {
@@ -142,21 +143,22 @@ final class Lesson {
     String heading = moment.anchor() + "-heading";
     m.open("section", "class", "step", "id", moment.anchor(), "tabindex", "-1");
     m.element("h2", moment.heading(steps()), "id", heading);
-    if (!moment.moved().isEmpty()) {
-      m.element("p", "It moves: " + moment.moved() + ".");
+    if (moment.number() == 0) {
+      m.element("p", sentence(beginning));
+    } else if (!moment.moved().isEmpty()) {
+      m.element("p", sentence(List.of(moment.moved())));
     }
     if (last) {
       m.element(
           "p", breach ? "\u2718 " + wrong() : reached(), "class", breach ? "wrong" : "reached");
     }
-    if (breach && last && sequence.required("breaksBy").asText().equals("movement")) {
+    if (breach && last && sequence().required("breaksBy").asText().equals("movement")) {
       m.element("p", "The locking leaves this movement free, and should not.");
     }
     draft(moment);
     StepPage page = new StepPage(made, moment, m);
     page.pictures();
     page.seen();
-    page.instruments();
     if (!last) {
       Working working = breach ? made.parted() : made.whole();
       new Question(moment, LeverNow.all(made.box(), working, moment.state()), m).write();
@@ -166,7 +168,7 @@ final class Lesson {
 
   /** At the step that the draft of a missing rule would have stopped. */
   private void draft(Moment moment) {
-    JsonNode missing = sequence.path("missing");
+    JsonNode missing = sequence().path("missing");
     if (missing.isMissingNode()) {
       return;
     }
@@ -185,8 +187,8 @@ final class Lesson {
 
   // What is to be learnt from it.
 
-  private void requirement() {
-    String name = instance.required("name").asText();
+  private void toLearn() {
+    String name = requirement.name();
     JsonNode part = made.anchors().part("catalogue", name);
     m.open("section", "aria-labelledby", "requirement");
     m.element("h2", "The requirement: " + name, "id", "requirement");
@@ -197,7 +199,7 @@ final class Lesson {
       m.element("li", s.required("source").asText() + (known.equals("read") ? "" : "; " + known));
     }
     m.close();
-    JsonNode missing = sequence.path("missing");
+    JsonNode missing = sequence().path("missing");
     if (breach) {
       m.element("h3", "The rule that is perhaps missing");
       m.element(
@@ -218,6 +220,13 @@ final class Lesson {
     m.open("details").element("summary", "What the shapes of the diagram mean");
     m.open("div", "class", "picture-frame", "tabindex", "0", "role", "region", "aria-label", "Key");
     m.written(Pictures.key()).close().close();
+    if (breach) {
+      m.element(
+          "p",
+          "Part-way means that a lever has left one end and not come to the other. An arm then"
+              + " counts as off, and points lie neither way: what matters is what the locking allows"
+              + " while a lever is on its way.");
+    }
     m.element(
         "p",
         "The movements, and what is free at each step, are those of the levers, locking and"

@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import lockwright.audit.Audited;
 import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
+import lockwright.report.Findings;
 import lockwright.report.html.Anchors;
-import lockwright.report.html.Movements;
 import lockwright.report.picture.Pictures;
 import lockwright.working.Working;
 
@@ -29,7 +31,6 @@ public final class Lessons {
   record Made(
       JsonNode result,
       Anchors anchors,
-      Movements movements,
       Box box,
       Working parted,
       Working whole,
@@ -38,27 +39,26 @@ public final class Lessons {
   /**
    * The pages by their file names, with {@link #INDEX} among them, even where there is no lesson.
    *
-   * @param result the bytes of {@code result.json}, which stands; its checking is the caller's
-   * @param box the box that it is of
-   * @throws IllegalArgumentException if the result does not hang together, or is of another box
+   * @param findings what was found, or stands when checked again
+   * @param result the bytes of {@code result.json}, which are of these findings
+   * @throws IllegalArgumentException if they are of others
    */
-  public static SortedMap<String, String> of(byte[] result, Box box) {
+  public static SortedMap<String, String> of(Findings findings, byte[] result) {
     JsonNode json = read(result);
-    Anchors anchors = new Anchors(json);
+    Box box = findings.box();
     Made made =
         new Made(
             json,
-            anchors,
-            new Movements(anchors),
+            new Anchors(json),
             box,
             Working.parted(box),
             Working.whole(box),
             Pictures.diagrams(json));
     SortedMap<String, String> pages = new TreeMap<>();
     List<Lesson> lessons = new ArrayList<>();
-    for (JsonNode instance : json.required("requirements")) {
-      if (taught(instance)) {
-        Lesson lesson = new Lesson(made, instance);
+    for (Audited audited : findings.audited()) {
+      Lesson lesson = lesson(made, audited);
+      if (lesson != null) {
         lessons.add(lesson);
         if (pages.put(lesson.file(), lesson.page()) != null) {
           throw new IllegalArgumentException("two lessons of one name: " + lesson.file());
@@ -69,11 +69,15 @@ public final class Lessons {
     return pages;
   }
 
-  /** Whether a lesson is made of it: what is broken, and how a route is cleared. */
-  private static boolean taught(JsonNode instance) {
-    return Lesson.breach(instance)
-        || instance.required("verdict").asText().equals("shown")
-            && instance.required("name").asText().equals("route can be cleared");
+  /** A lesson on what is broken, or on how a route is cleared; null on anything else. */
+  private static Lesson lesson(Made made, Audited audited) {
+    if (audited instanceof Audited.Broken broken) {
+      return new Lesson(made, broken.requirement(), broken.played(), true);
+    } else if (audited instanceof Audited.Shown shown
+        && shown.requirement() instanceof Requirement.RouteCanBeCleared) {
+      return new Lesson(made, shown.requirement(), shown.played(), false);
+    }
+    return null;
   }
 
   private static JsonNode read(byte[] result) {

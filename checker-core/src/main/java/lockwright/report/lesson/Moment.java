@@ -1,11 +1,10 @@
 package lockwright.report.lesson;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import lockwright.report.html.Movements;
+import lockwright.audit.Played;
+import lockwright.report.Sequence;
 
 /**
  * A step of a lesson: a movement, and how the box stands after it.
@@ -16,13 +15,13 @@ import lockwright.report.html.Movements;
  */
 record Moment(int number, String done, String moved, int last, Map<String, String> state) {
 
-  /** The beginning, then one for each line of the run. */
-  static List<Moment> of(Movements movements, JsonNode run) {
+  /** The beginning, then one for each line of the sequence. */
+  static List<Moment> of(Played played, Sequence sequence) {
     List<Moment> moments = new ArrayList<>();
-    moments.add(new Moment(0, "", "", 0, values(run.required("beginning"))));
-    for (Movements.Line line : movements.lines(run)) {
+    moments.add(new Moment(0, "", "", 0, played.beginning()));
+    for (Sequence.Told told : sequence.told()) {
       moments.add(
-          new Moment(moments.size(), line.done(), line.moved(), line.last(), values(line.after())));
+          new Moment(moments.size(), told.done(), told.moved(), told.last(), told.after()));
     }
     return moments;
   }
@@ -33,11 +32,5 @@ record Moment(int number, String done, String moved, int last, Map<String, Strin
 
   String heading(int steps) {
     return number == 0 ? "The beginning" : "Step " + number + " of " + steps + ": " + done;
-  }
-
-  private static Map<String, String> values(JsonNode state) {
-    Map<String, String> values = new TreeMap<>();
-    state.properties().forEach(q -> values.put(q.getKey(), q.getValue().asText()));
-    return values;
   }
 }

@@ -3,7 +3,6 @@ package lockwright.report.page;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
 import lockwright.report.html.Anchors;
-import lockwright.report.html.Movements;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package lockwright.report.text;
 
+import lockwright.report.Sequence;
 import lockwright.report.Rule;
 import java.util.ArrayList;
 import java.util.Collection;

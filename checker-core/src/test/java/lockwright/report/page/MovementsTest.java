@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import lockwright.report.html.Anchors;
-import lockwright.report.html.Movements;
 import org.junit.jupiter.api.Test;
 
 /** Runs and formulas in words. The meaning is that of docs/meaning.md, 2.2 and 6. */

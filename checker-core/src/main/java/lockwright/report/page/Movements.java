@@ -1,4 +1,4 @@
-package lockwright.report.html;
+package lockwright.report.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import lockwright.report.html.Anchors;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
-public final class Movements {
+final class Movements {
   private final Anchors anchors;
 
-  public Movements(Anchors anchors) {
+  Movements(Anchors anchors) {
     this.anchors = anchors;
   }
 
@@ -19,14 +20,13 @@ public final class Movements {
    * A line.
    *
    * @param last the number of its last movement, from 1
-   * @param after how the box stands then: each quantity and its value
    */
-  public record Line(String done, String moved, int last, JsonNode after) {}
+  record Line(String done, String moved, int last) {}
 
   private record Move(JsonNode event, String to, JsonNode before, JsonNode after, int last) {}
 
   /** How the box stands before the first movement. */
-  public String beginning(JsonNode run) {
+  String beginning(JsonNode run) {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
@@ -38,7 +38,7 @@ public final class Movements {
     return String.join("; ", words);
   }
 
-  public List<Line> lines(JsonNode run) {
+  List<Line> lines(JsonNode run) {
     List<Move> moves = new ArrayList<>();
     JsonNode before = run.required("beginning");
     int number = 0;
@@ -55,7 +55,7 @@ public final class Movements {
       }
       before = after;
     }
-    return moves.stream().map(m -> new Line(done(m), moved(m), m.last(), m.after())).toList();
+    return moves.stream().map(m -> new Line(done(m), moved(m), m.last())).toList();
   }
 
   /** Whether the event is the second half of the stroke that the move began. */
