@@ -139,10 +139,7 @@ public final class Sequence {
     for (String points : new TreeSet<>(box.layout().pointsOfGroundFrames().keySet())) {
       String lie = first.get(Quantity.points(points).key());
       if (!lie.equals("N")) {
-        text.add(
-            "points "
-                + points
-                + (lie.equals("R") ? " lie reverse" : " lie neither way"));
+        text.add("points " + points + (lie.equals("R") ? " lie reverse" : " lie neither way"));
       }
     }
     for (LevelCrossing crossing : box.layout().levelCrossings()) {

@@ -23,8 +23,7 @@ final class Again {
       words.add("-f");
       words.add(quoted(Place.shown(basedir, top) + "pom.xml"));
     }
-    boolean named =
-        execution != null && execution.getSource() == MojoExecution.Source.LIFECYCLE;
+    boolean named = execution != null && execution.getSource() == MojoExecution.Source.LIFECYCLE;
     words.add("lockwright:" + goal + (named ? "@" + execution.getExecutionId() : ""));
     String folder = Place.shown(box, basedir);
     if (!folder.equals("box/")) {

@@ -60,7 +60,8 @@ public class LessonsMojo extends AbstractMojo {
             box, Place.shown(box, basedir), outputs.folder().resolve(Outputs.RESULT), date);
     if (again.outcome() instanceof Recheck.Outcome.Refused refused) {
       List<String> text = new ArrayList<>();
-      text.add("NOT VERIFIED: " + again.name() + ": not checked in this run, so there are no lessons");
+      text.add(
+          "NOT VERIFIED: " + again.name() + ": not checked in this run, so there are no lessons");
       text.addAll(refused.why());
       throw new MojoFailureException(String.join("\n", Shown.lines(text)));
     } else if (again.outcome() instanceof Recheck.Outcome.Stands stands) {

@@ -30,7 +30,7 @@ public final class Anchors {
     for (int i = 0; i < list.size(); i++) {
       String name = list.get(i).required(key).asText();
       if (parts.putIfAbsent(kind + " " + name, list.get(i)) != null) {
-    throw new IllegalArgumentException(kind + " twice: " + name);
+        throw new IllegalArgumentException(kind + " twice: " + name);
       }
       anchors.put(kind + " " + name, kind + "-" + (i + 1));
     }
@@ -60,7 +60,7 @@ public final class Anchors {
   public JsonNode part(String kind, String name) {
     JsonNode part = parts.get(kind + " " + name);
     if (part == null) {
-    throw new IllegalArgumentException("the result has no " + kind + " " + name);
+      throw new IllegalArgumentException("the result has no " + kind + " " + name);
     }
     return part;
   }

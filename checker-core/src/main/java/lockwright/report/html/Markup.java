@@ -34,7 +34,7 @@ public final class Markup {
     html.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
       if (!ATTRIBUTE.matcher(attributes[i]).matches()) {
-    throw new IllegalArgumentException("no attribute of this page: " + attributes[i]);
+        throw new IllegalArgumentException("no attribute of this page: " + attributes[i]);
       }
       html.append(' ').append(attributes[i]).append("=\"");
       html.append(escaped(attributes[i + 1])).append('"');
@@ -102,7 +102,7 @@ public final class Markup {
    */
   public String page() {
     if (!open.isEmpty()) {
-    throw new IllegalStateException("still open: " + open);
+      throw new IllegalStateException("still open: " + open);
     }
     return html.append('\n').toString();
   }

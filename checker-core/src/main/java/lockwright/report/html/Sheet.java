@@ -15,8 +15,7 @@ import lockwright.report.picture.Pictures;
  * lets nothing else in; the link past what stands before the content; and the box of the cautions.
  */
 public final class Sheet {
-  private static final String STYLE =
-      read(Sheet.class, "page.css").concat(Pictures.stylesheet());
+  private static final String STYLE = read(Sheet.class, "page.css").concat(Pictures.stylesheet());
 
   private final Markup markup = new Markup();
   private final String script;

@@ -25,7 +25,7 @@ public final class Tables {
     for (List<String> row : rows) {
       m.open("tr");
       for (int i = 0; i < columns.size(); i++) {
-    cell(m, columns.get(i), row.get(i));
+        cell(m, columns.get(i), row.get(i));
       }
       m.close();
     }

@@ -24,8 +24,7 @@ final class FileNames {
 
   private static String digest(String id) {
     try {
-      byte[] sha =
-          MessageDigest.getInstance("SHA-256").digest(id.getBytes(StandardCharsets.UTF_8));
+      byte[] sha = MessageDigest.getInstance("SHA-256").digest(id.getBytes(StandardCharsets.UTF_8));
       return HexFormat.of().formatHex(sha).substring(0, DIGITS);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);

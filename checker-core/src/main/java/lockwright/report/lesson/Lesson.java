@@ -68,7 +68,8 @@ final class Lesson {
   }
 
   String page() {
-    m.element("p", breach ? "A lesson on a breach" : "A lesson on a pulling order", "class", "kind");
+    m.element(
+        "p", breach ? "A lesson on a breach" : "A lesson on a pulling order", "class", "kind");
     m.element("h1", title());
     List<String> cautions = new ArrayList<>();
     made.result().required("cautions").forEach(c -> cautions.add(c.asText()));

@@ -20,8 +20,7 @@ record Moment(int number, String done, String moved, int last, Map<String, Strin
     List<Moment> moments = new ArrayList<>();
     moments.add(new Moment(0, "", "", 0, played.beginning()));
     for (Sequence.Told told : sequence.told()) {
-      moments.add(
-          new Moment(moments.size(), told.done(), told.moved(), told.last(), told.after()));
+      moments.add(new Moment(moments.size(), told.done(), told.moved(), told.last(), told.after()));
     }
     return moments;
   }

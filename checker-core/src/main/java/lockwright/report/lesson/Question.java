@@ -31,8 +31,7 @@ record Question(Moment moment, List<LeverNow> levers, Markup m) {
   }
 
   private String free() {
-    List<String> free =
-        levers.stream().filter(LeverNow::free).map(l -> l.lever().id()).toList();
+    List<String> free = levers.stream().filter(LeverNow::free).map(l -> l.lever().id()).toList();
     return free.isEmpty() ? "No lever is free." : "Free: " + String.join(", ", free) + ".";
   }
 

@@ -85,7 +85,9 @@ record StepPage(Lessons.Made made, Moment moment, Markup m) {
   /** "15 tokens in it, not in use". */
   private String instrument(JsonNode section, String at) {
     String token = section.required("token").asText();
-    return Outside.counted(value(section, "tokens in " + at), token) + " in it, " + use(section, at);
+    return Outside.counted(value(section, "tokens in " + at), token)
+        + " in it, "
+        + use(section, at);
   }
 
   private String elsewhere(JsonNode section) {

@@ -1,11 +1,11 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Markup;
-import lockwright.report.html.Tables;
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.html.Anchors;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 
 /** What was read of the box and what follows from its layout, to be compared; and the signature. */
 record BoxRead(JsonNode result, Anchors anchors, Markup m) {

@@ -1,14 +1,14 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Markup;
-import lockwright.report.html.Tables;
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import lockwright.report.html.Anchors;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 import lockwright.report.picture.Pictures;
 
 /** The locking, and what the verdicts rest on: assumptions, certificates and runs. */

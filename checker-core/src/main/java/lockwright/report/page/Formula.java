@@ -1,12 +1,12 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lockwright.report.html.Anchors;
 
 /** What an instance requires, as a formula; 6 of {@code docs/meaning.md}. */
 final class Formula {

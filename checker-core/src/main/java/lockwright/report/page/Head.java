@@ -1,12 +1,12 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Markup;
-import lockwright.report.html.Sheet;
-import lockwright.report.html.Tables;
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.html.Anchors;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+import lockwright.report.html.Tables;
 
 /** What was found, in one line; the cautions; what was checked, and by what. */
 record Head(JsonNode result, Anchors anchors, Markup m) {

@@ -110,7 +110,7 @@ final class Movements {
     if (move.event().required("kind").asText().equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-    work(anchors.part("lever", lever).required("work"), move.to(), moved);
+      work(anchors.part("lever", lever).required("work"), move.to(), moved);
     }
     for (Map.Entry<String, JsonNode> q : move.after().properties()) {
       if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {

@@ -1,9 +1,5 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Markup;
-import lockwright.report.html.Sheet;
-import lockwright.report.html.Tables;
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -11,6 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import lockwright.report.Cautions;
+import lockwright.report.html.Anchors;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+import lockwright.report.html.Tables;
 
 /**
  * The proof report of a box: one page of HTML that needs nothing else, made from {@code

@@ -1,12 +1,12 @@
 package lockwright.report.page;
 
-import lockwright.report.html.Markup;
-import lockwright.report.html.Tables;
-import lockwright.report.html.Anchors;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lockwright.report.html.Anchors;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 
 /** A run as a numbered table of movements. */
 final class RunTable {

@@ -1,13 +1,13 @@
 package lockwright.report.text;
 
-import lockwright.report.Sequence;
-import lockwright.report.Rule;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
 import lockwright.report.Findings;
+import lockwright.report.Rule;
+import lockwright.report.Sequence;
 
 /** What there is to say of a verdict, below the line with its word. */
 record Finding(Findings findings) implements Audited.Cases<List<String>> {
