@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.StreamSupport;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lockwright.audit.Audited;
@@ -57,7 +58,7 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
     try {
       return of(
           new Check(Limits.usual(), (job, progress) -> search(job), text -> {})
-              .run(box, new java.util.TreeMap<>()));
+              .run(box, new TreeMap<>()));
     } catch (Exception e) {
       throw new IllegalStateException(e);
     }
@@ -77,7 +78,12 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
    */
   static Taught example(
       String folder, String requirement, Map<String, String> given, List<String> keys) {
-    Box box = BoxBuilder.read(EXAMPLES.resolve(folder).resolve("box")).box().orElseThrow();
+    Path files = EXAMPLES.resolve(folder).resolve("box");
+    return claimed(BoxBuilder.read(files).box().orElseThrow(), requirement, given, keys);
+  }
+
+  /** The same of any box. */
+  static Taught claimed(Box box, String requirement, Map<String, String> given, List<String> keys) {
     Working working = Working.parted(box);
     State begins =
         StreamSupport.stream(working.beginnings().spliterator(), false)
@@ -98,9 +104,7 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
     }
     Claim claim = new Claim.Reached(new Run(begins.values(), events), true);
     Claims claims = new Claims(Map.of(requirement, claim), Map.of(), Map.of());
-    return of(
-        new Findings(
-            box, new java.util.TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
+    return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
   }
 
   Box box() {
