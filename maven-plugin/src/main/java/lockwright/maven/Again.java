@@ -24,7 +24,7 @@ final class Again {
       words.add(quoted(Place.shown(basedir, top) + "pom.xml"));
     }
     boolean named = execution != null && execution.getSource() == MojoExecution.Source.LIFECYCLE;
-    words.add("lockwright:" + goal + (named ? "@" + execution.getExecutionId() : ""));
+    words.add(quoted("lockwright:" + goal + (named ? "@" + execution.getExecutionId() : "")));
     String folder = Place.shown(box, basedir);
     if (!folder.equals("box/")) {
       words.add(quoted("-Dlockwright.box=" + folder));
@@ -36,6 +36,6 @@ final class Again {
   }
 
   private static String quoted(String word) {
-    return word.matches("[A-Za-z0-9._/=:-]+") ? word : '"' + word + '"';
+    return word.matches("[A-Za-z0-9._/=:@-]+") ? word : '"' + word + '"';
   }
 }
