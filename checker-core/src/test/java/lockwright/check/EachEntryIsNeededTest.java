@@ -29,9 +29,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Every entry of the proved example is there for a reason: left out, it breaks a requirement, which
- * is named, with a sequence that the audit has replayed. The few that others imply say so in their
- * note.
+ * Every entry of the proved examples is there for a reason: left out, it breaks a requirement,
+ * which is named, with a sequence that the audit has replayed. Playing finds most; the rest is
+ * searched. The few that others imply say so in their note.
  */
 class EachEntryIsNeededTest {
   @ParameterizedTest
@@ -46,7 +46,6 @@ class EachEntryIsNeededTest {
       if (broken.isEmpty()) {
         List<Entry> rest = box.locking().stream().filter(e -> e != entry).toList();
         broken = broken(box.withLocking(rest)).stream().map(b -> b.requirement().id()).findFirst();
-        System.out.println("by search: ");
       }
       if (broken.isPresent()) {
         System.out.println("without '" + entry.words() + "': " + broken.get() + " breaks");

@@ -69,10 +69,11 @@ final class PlayedTrials {
     Working without = Working.parted(box, entry);
     Map<Requirement, Breach> breaches = new LinkedHashMap<>();
     safety.forEach(r -> breaches.put(r, without.breach(r)));
-    for (Run first : shown) {
-      for (Run second : shown) {
-        for (List<Event> tail : List.of(second.events(), putBack(second.events()))) {
-          for (Run begins : List.of(first, second)) {
+    for (boolean beginsAsSecond : List.of(false, true)) {
+      for (Run first : shown) {
+        for (Run second : shown) {
+          Run begins = beginsAsSecond ? second : first;
+          for (List<Event> tail : List.of(second.events(), putBack(second.events()))) {
             Trial trial = new Trial(without, breaches, begins);
             Optional<Requirement> broken =
                 trial.play(first.events()).or(() -> trial.play(tail)).or(trial::playOneMore);
@@ -115,7 +116,7 @@ final class PlayedTrials {
     Optional<Requirement> play(List<Event> events) {
       for (Event event : events) {
         if (without.free(state, event)) {
-          held |= !with.free(state, event);
+          held = held || !with.free(state, event);
           State before = state;
           state = without.make(state, event);
           made.add(event);
