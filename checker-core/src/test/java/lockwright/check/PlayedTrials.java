@@ -56,8 +56,7 @@ final class PlayedTrials {
       Map<String, Claim> claims =
           whole
               .names()
-              .claims(
-                  new Search(List.of(new ShortestTraces(DEPTH))).run(problem).verdicts());
+              .claims(new Search(List.of(new ShortestTraces(DEPTH))).run(problem).verdicts());
       return new PlayedTrials(
           box,
           possible.stream().map(id -> ((Claim.Reached) claims.get(id)).run().parted()).toList());
@@ -156,8 +155,7 @@ final class PlayedTrials {
 
   private static boolean breaks(Breach breach, State before, Event event, State after) {
     return breach.state().evaluate(after)
-        || breach.movements().containsKey(event)
-            && breach.movements().get(event).evaluate(before);
+        || breach.movements().containsKey(event) && breach.movements().get(event).evaluate(before);
   }
 
   /** The strokes of levers of a run the other way, the first first. */
