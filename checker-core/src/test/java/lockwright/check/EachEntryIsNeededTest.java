@@ -16,6 +16,7 @@ import lockwright.encode.Encoder;
 import lockwright.encode.names.Claim;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Problem;
+import lockwright.proof.Sat4jSolvers;
 import lockwright.proof.Search;
 import lockwright.proof.search.ShortestTraces;
 import lockwright.proof.written.WrittenInvariants;
@@ -23,7 +24,6 @@ import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.solver.Solvers;
-import lockwright.solver.z3.Z3Solvers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -85,7 +85,7 @@ class EachEntryIsNeededTest {
             .collect(Collectors.toSet());
     Encoded encoded = all.without(subjects);
     Knowledge known;
-    try (Solvers solvers = Z3Solvers.unlimited()) {
+    try (Solvers solvers = new Sat4jSolvers()) {
       known =
           new Search(List.of(new WrittenInvariants(), new ShortestTraces(17)))
               .run(new Problem(encoded.system(), solvers, p -> {}));
