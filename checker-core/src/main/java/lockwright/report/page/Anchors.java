@@ -15,6 +15,7 @@ final class Anchors {
   Anchors(JsonNode result) {
     number("signal", "id", result.required("layout").required("signals"));
     number("points", "id", result.required("layout").required("points"));
+    number("crossing", "id", result.required("layout").required("levelCrossings"));
     number("track", "id", result.required("layout").required("tracks"));
     number("lever", "id", result.required("levers"));
     number("section", "name", result.required("sections"));

@@ -7,6 +7,9 @@ import java.util.Map;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
 final class Movements {
+  /** Of gates that have a gate lock, which no lever tells of. */
+  private static final String GATES = "gates ";
+
   private final Anchors anchors;
 
   Movements(Anchors anchors) {
@@ -28,7 +31,9 @@ final class Movements {
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
       boolean plain = List.of("N", "0", "no", "unused", "come").contains(value);
-      if (!plain && !quantity.getKey().endsWith(": phase")) {
+      if (quantity.getKey().startsWith(GATES)) {
+        words.add(gates(quantity.getKey().substring(GATES.length()), value));
+      } else if (!plain && !quantity.getKey().endsWith(": phase")) {
         words.add(quantity.getKey() + " " + value);
       }
     }
@@ -63,7 +68,13 @@ final class Movements {
   }
 
   private static String thing(JsonNode event) {
-    return event.path("lever").asText() + "/" + event.path("points").asText();
+    String kind = event.required("kind").asText();
+    return kind.equals("instrument") ? kind : kind + " " + event.required(named(kind)).asText();
+  }
+
+  /** The field of an event that names what moves. */
+  private static String named(String kind) {
+    return kind.equals("gates") ? "levelCrossing" : kind;
   }
 
   private String done(Move move) {
@@ -81,23 +92,31 @@ final class Movements {
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
-    return kind.equals("lever")
-        ? (reverse ? "pull " : "replace ")
-            + anchors.labelled("lever", event.required("lever").asText())
-            + far
-        : (reverse ? "reverse points " : "restore points ")
-            + anchors.labelled("points", event.required("points").asText())
-            + far;
+    String name = event.required(named(kind)).asText();
+    return switch (kind) {
+          case "lever" -> (reverse ? "pull " : "replace ") + anchors.labelled("lever", name);
+          case "points" ->
+              (reverse ? "reverse points " : "restore points ") + anchors.labelled("points", name);
+          case "gates" ->
+              (reverse ? "open the gates of " : "close the gates of ") + name + " to the road";
+          default -> throw new IllegalArgumentException("no event of this version: " + event);
+        }
+        + far;
   }
 
   /** What the movement moves outside the frame, and what else is other after it. */
   private String moved(Move move) {
     List<String> moved = new ArrayList<>();
+    String kind = move.event().required("kind").asText();
     String own = "";
-    if (move.event().required("kind").asText().equals("lever")) {
+    if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
       work(anchors.part("lever", lever).required("work"), move.to(), moved);
+    } else if (kind.equals("gates")) {
+      String crossing = move.event().required("levelCrossing").asText();
+      own = GATES + crossing;
+      moved.add(gates(crossing, move.to()));
     }
     for (Map.Entry<String, JsonNode> q : move.after().properties()) {
       if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {
@@ -138,8 +157,35 @@ final class Movements {
               "release of "
                   + work.required("groundFrame").asText()
                   + one(to, " home", " neither home nor given", " given"));
-      default -> {}
+      case "gates" -> {
+        boolean road = work.required("normal").asText().equals("across the road");
+        String stand = road || to.equals("M") ? to : to.equals("N") ? "R" : "N";
+        moved.add(gates(work.required("levelCrossing").asText(), stand));
+      }
+      case "gate lock" -> {
+        boolean in = work.required("normal").asText().equals("in");
+        moved.add(
+            "gate lock of "
+                + work.required("levelCrossing").asText()
+                + one(to, in ? " in" : " out", " neither in nor out", in ? " out" : " in"));
+      }
+      case "wickets" ->
+          moved.add(
+              "wickets of "
+                  + work.required("levelCrossing").asText()
+                  + one(to, " normal", " part-way", " reverse"));
+      case "spare" -> {}
+      default -> throw new IllegalArgumentException("no work of this version: " + work);
     }
+  }
+
+  /**
+   * How gates stand.
+   *
+   * @param place N across the road, R across the line
+   */
+  private static String gates(String crossing, String place) {
+    return "gates of " + crossing + one(place, " across the road", " part-way", " across the line");
   }
 
   private static String list(JsonNode names) {

@@ -42,7 +42,11 @@ final class Pages {
   static final byte[] SECTION =
       result(built("calling-on-into-section").box().orElseThrow(), Limits.usual());
 
-  static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION);
+  /** With gates on a lever and gates with a lock, which one of the signals does not need. */
+  static final byte[] GATES =
+      result(built("two-level-crossings").box().orElseThrow(), Limits.usual());
+
+  static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION, GATES);
 
   private Pages() {}
 
