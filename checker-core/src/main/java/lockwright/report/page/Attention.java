@@ -4,16 +4,17 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.report.picture.Pictures;
+import lockwright.report.result.Parts;
 
 /** What is not proved and not shown, with its sequence and what the author expects of it. */
 final class Attention {
   private final JsonNode result;
-  private final Anchors anchors;
+  private final Parts anchors;
   private final Markup m;
   private final Formula formula;
   private final RunTable runs;
 
-  Attention(JsonNode result, Anchors anchors, Markup m) {
+  Attention(JsonNode result, Parts anchors, Markup m) {
     this.result = result;
     this.anchors = anchors;
     this.m = m;

@@ -3,9 +3,10 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.result.Parts;
 
 /** What was read of the box and what follows from its layout, to be compared; and the signature. */
-record BoxRead(JsonNode result, Anchors anchors, Markup m) {
+record BoxRead(JsonNode result, Parts anchors, Markup m) {
   void write() {
     m.open("section", "aria-labelledby", "read-back");
     m.element("h2", "Read-back", "id", "read-back");

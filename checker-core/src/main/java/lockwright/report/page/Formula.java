@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lockwright.report.result.Parts;
 
 /** What an instance requires, as a formula; 6 of {@code docs/meaning.md}. */
 final class Formula {
@@ -32,9 +33,9 @@ final class Formula {
   private static final String NOT = "\u00ac";
 
   private final JsonNode result;
-  private final Anchors anchors;
+  private final Parts anchors;
 
-  Formula(JsonNode result, Anchors anchors) {
+  Formula(JsonNode result, Parts anchors) {
     this.result = result;
     this.anchors = anchors;
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import lockwright.report.result.Parts;
 
 /**
  * The verdict of each requirement, under the first thing that it is about; under the others, a link
@@ -23,11 +24,11 @@ final class Verdicts {
           List.of("show-possibility", "possibility"));
 
   private final JsonNode result;
-  private final Anchors anchors;
+  private final Parts anchors;
   private final Markup m;
   private final Formula formula;
 
-  Verdicts(JsonNode result, Anchors anchors, Markup m) {
+  Verdicts(JsonNode result, Parts anchors, Markup m) {
     this.result = result;
     this.anchors = anchors;
     this.m = m;

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import lockwright.report.result.Movements;
+import lockwright.report.result.Parts;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -14,7 +16,7 @@ import org.w3c.dom.Element;
 /** Level crossings on the page, by 2.4 and 6 of docs/meaning.md; the box is invented. */
 class LevelCrossingsTest {
   private static final JsonNode RESULT = Pages.json(Pages.GATES);
-  private static final Anchors ANCHORS = new Anchors(RESULT);
+  private static final Parts ANCHORS = new Parts(RESULT);
 
   /**
    * @param moves lever L, lock or gates, the position before and the one after

@@ -1,4 +1,4 @@
-package lockwright.report.page;
+package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -6,27 +6,28 @@ import java.util.List;
 import java.util.Map;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
-final class Movements {
+public final class Movements {
   /** Of gates that have a gate lock, which no lever tells of. */
   private static final String GATES = "gates ";
 
-  private final Anchors anchors;
+  private final Parts parts;
 
-  Movements(Anchors anchors) {
-    this.anchors = anchors;
+  public Movements(Parts parts) {
+    this.parts = parts;
   }
 
   /**
    * A line.
    *
+   * @param thing what is worked: "lever 3", "points 5", "gates Fen Lane", "section A to B"
    * @param last the number of its last movement, from 1
    */
-  record Line(String done, String moved, int last) {}
+  public record Line(String thing, String done, String moved, int last) {}
 
   private record Move(JsonNode event, String to, JsonNode before, JsonNode after, int last) {}
 
   /** How the box stands before the first movement. */
-  String beginning(JsonNode run) {
+  public String beginning(JsonNode run) {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
@@ -40,7 +41,7 @@ final class Movements {
     return String.join("; ", words);
   }
 
-  List<Line> lines(JsonNode run) {
+  public List<Line> lines(JsonNode run) {
     List<Move> moves = new ArrayList<>();
     JsonNode before = run.required("beginning");
     int number = 0;
@@ -57,7 +58,9 @@ final class Movements {
       }
       before = after;
     }
-    return moves.stream().map(m -> new Line(done(m), moved(m), m.last())).toList();
+    return moves.stream()
+        .map(m -> new Line(worked(m.event()), done(m), moved(m), m.last()))
+        .toList();
   }
 
   /** Whether the event is the second half of the stroke that the move began. */
@@ -77,6 +80,10 @@ final class Movements {
     return kind.equals("gates") ? "levelCrossing" : kind;
   }
 
+  private static String worked(JsonNode event) {
+    return event.has("section") ? "section " + event.get("section").asText() : thing(event);
+  }
+
   private String done(Move move) {
     JsonNode event = move.event();
     String kind = event.required("kind").asText();
@@ -94,9 +101,9 @@ final class Movements {
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
     String name = event.required(named(kind)).asText();
     return switch (kind) {
-          case "lever" -> (reverse ? "pull " : "replace ") + anchors.labelled("lever", name);
+          case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
           case "points" ->
-              (reverse ? "reverse points " : "restore points ") + anchors.labelled("points", name);
+              (reverse ? "reverse points " : "restore points ") + parts.labelled("points", name);
           case "gates" ->
               (reverse ? "open the gates of " : "close the gates of ") + name + " to the road";
           default -> throw new IllegalArgumentException("no event of this version: " + event);
@@ -112,7 +119,7 @@ final class Movements {
     if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(anchors.part("lever", lever).required("work"), move.to(), moved);
+      work(parts.part("lever", lever).required("work"), move.to(), moved);
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
       own = GATES + crossing;
@@ -189,7 +196,9 @@ final class Movements {
   }
 
   private static String list(JsonNode names) {
-    return String.join(", ", Formula.names(names));
+    List<String> words = new ArrayList<>();
+    names.forEach(n -> words.add(n.asText()));
+    return String.join(", ", words);
   }
 
   private static String one(String to, String normal, String partWay, String reverse) {
