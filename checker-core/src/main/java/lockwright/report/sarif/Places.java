@@ -7,6 +7,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import lockwright.report.result.Instance;
+import lockwright.report.result.RelativeUri;
 
 /**
  * Places in the files of the spec.
@@ -15,13 +16,10 @@ import lockwright.report.result.Instance;
  * @param base what the standard calls the id of the base
  */
 record Places(String folder, String base) {
-  private static final String PLAIN =
-      "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~/";
-
   ObjectNode artifact(String file) {
     return JsonNodeFactory.instance
         .objectNode()
-        .put("uri", uri(folder + file))
+        .put("uri", RelativeUri.of(folder + file))
         .put("uriBaseId", base);
   }
 
@@ -31,20 +29,6 @@ record Places(String folder, String base) {
     physical.set("artifactLocation", artifact(thing.file()));
     physical.putObject("region").put("startLine", thing.line()).put("startColumn", thing.column());
     return location;
-  }
-
-  /** A relative reference of RFC 3986: all but unreserved characters and slashes as octets. */
-  static String uri(String path) {
-    StringBuilder uri = new StringBuilder();
-    for (byte octet : path.getBytes(StandardCharsets.UTF_8)) {
-      char c = (char) (octet & 0xff);
-      if (PLAIN.indexOf(c) >= 0) {
-        uri.append(c);
-      } else {
-        uri.append('%').append(HexFormat.of().withUpperCase().toHexDigits(octet));
-      }
-    }
-    return uri.toString();
   }
 
   /** SHA-256 of a text in UTF-8. */
