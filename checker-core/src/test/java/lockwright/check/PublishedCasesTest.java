@@ -51,6 +51,26 @@ class PublishedCasesTest {
         .containsExactly("lever 3 N>M", "lever 4 N>M");
   }
 
+  /**
+   * Engineering Wonders of the World, vol. I, p. 229: the extract says nothing of 7 or 8 against 2,
+   * so branch against main is not kept. What it does say holds.
+   */
+  @Test
+  void a_table_that_leaves_branch_against_main_out_is_found_wanting() {
+    Findings findings = Boxes.check(Boxes.test("e4-siding-and-branch"));
+
+    assertThat(Boxes.movements(findings, "no conflict: signals 2 and 7"))
+        .as("8 is pulled for the branch, 7 is off, and nothing holds 2")
+        .containsExactly("lever 2 N>M", "lever 8 N>M", "lever 8 M>R", "lever 7 N>M");
+    assertThat(Boxes.of(findings, "points set: signal 2")).isInstanceOf(Audited.Broken.class);
+    for (String kept : List.of("no conflict: signals 2 and 5", "points set: signal 5")) {
+      assertThat(Boxes.of(findings, kept)).as(kept).isInstanceOf(Audited.Proved.class);
+    }
+    assertThat(Boxes.of(findings, "distant follows: signal 1"))
+        .as("no facing points, and 1 is released by 2 and 3")
+        .isInstanceOf(Audited.Proved.class);
+  }
+
   /** A. Williams, How It Works, p. 75: 20 staffs in phase; the irregular withdrawal is ours. */
   @Test
   void one_irregular_withdrawal_lets_two_staffs_out() {

@@ -27,7 +27,7 @@ class AllProblemsTest {
             "LOCK-105 locking.yaml:2:53",
             "FRAME-105 plan.yaml:30:3",
             "PLAN-110 plan.yaml:31:11",
-            "PLAN-104 plan.yaml:43:13",
+            "PLAN-104 plan.yaml:46:13",
             "SECT-108 sections.yaml:7:18",
             "WAIV-103 waivers.yaml:8:12");
   }
