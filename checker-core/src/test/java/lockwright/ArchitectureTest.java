@@ -36,6 +36,10 @@ class ArchitectureTest {
   private static final List<String> FORMATS =
       List.of("report.json", "report.text", "report.readback");
 
+  /** Those that are written from the bytes of result.json alone. */
+  private static final List<String> FROM_RESULT =
+      List.of("report.sarif", "report.junit", "report.markdown");
+
   /** Every room but {@code check}, which may import all of these, and the rooms it may import. */
   private static final List<Room> ROOMS =
       Stream.of(
@@ -58,7 +62,9 @@ class ArchitectureTest {
                   room("audit.sat", "working", "railway", "encode.names"),
                   room("report", "railway", "audit", "verdict", "spec", "encode.names"),
                   room("report.picture", "report"),
-                  room("report.page", "report", "report.picture")),
+                  room("report.result", "report"),
+                  room("report.page", "report", "report.picture", "report.result")),
+              FROM_RESULT.stream().map(format -> room(format, "report", "report.result")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)
           .toList();
@@ -76,7 +82,14 @@ class ArchitectureTest {
           new Kept("org.yaml.snakeyaml", List.of("spec")),
           new Kept(
               "com.fasterxml.jackson",
-              List.of("spec", "worker", "report.json", "report.page", "report.picture")));
+              List.of(
+                  "spec",
+                  "worker",
+                  "report.json",
+                  "report.result",
+                  "report.page",
+                  "report.picture",
+                  "report.sarif")));
 
   private static final JavaClasses CODE =
       new ClassFileImporter()

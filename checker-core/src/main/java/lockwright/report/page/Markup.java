@@ -8,8 +8,8 @@ import lockwright.report.Shown;
 
 /**
  * Writes HTML that is well-formed XML too. Text is made safe to show and escaped; an attribute is
- * one of a few, a link leads to an anchor of the same page, and there is neither script nor style
- * in any element. So no word of an author is ever markup.
+ * one of a few, a link leads to an anchor of the same page or to a file beside it, and there is
+ * neither script nor style in any element. So no word of an author is ever markup.
  */
 final class Markup {
   private static final Set<String> EMPTY = Set.of("meta", "input", "br");
@@ -20,6 +20,8 @@ final class Markup {
           "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|tabindex|role"
               + "|data-label|aria-label|aria-labelledby");
   private static final Pattern ANCHOR = Pattern.compile("[a-z][a-z0-9-]*");
+
+  private static final Pattern PATH = Pattern.compile("[A-Za-z0-9._~%-]+(/[A-Za-z0-9._~%-]+)*");
 
   private final StringBuilder html = new StringBuilder("<!DOCTYPE html>\n");
   private final Deque<String> open = new ArrayDeque<>();
@@ -73,6 +75,15 @@ final class Markup {
       throw new IllegalArgumentException("no anchor: " + anchor);
     }
     html.append("<a href=\"#").append(anchor).append("\">").append(escaped(text)).append("</a>");
+    return this;
+  }
+
+  /** A link to another page on the same disk. */
+  Markup file(String path, String text) {
+    if (!PATH.matcher(path).matches()) {
+      throw new IllegalArgumentException("no path: " + path);
+    }
+    html.append("<a href=\"").append(path).append("\">").append(escaped(text)).append("</a>");
     return this;
   }
 

@@ -26,6 +26,9 @@ final class StateWords {
       BoxState.Place release = state.lever(frame.get("releaseLever").asText());
       add(words, "release of ground frame " + id(frame), release, "given", "part-way");
     }
+    for (LevelCrossing crossing : LevelCrossing.of(result)) {
+      words.add("level crossing " + crossing.id() + ": " + gates(crossing, state));
+    }
     for (JsonNode route : state.routesSet()) {
       words.add("route " + route.get("name").asText() + " set");
     }
@@ -33,6 +36,22 @@ final class StateWords {
       section(section, state).forEach(l -> words.add(name(section) + " " + l));
     }
     return words.isEmpty() ? "All is normal." : sentence(words, "all else is normal.");
+  }
+
+  /** How gates stand, and how their lock is: "gates across the road, lock in". */
+  static String gates(LevelCrossing crossing, BoxState state) {
+    String stand =
+        state
+            .gates(crossing)
+            .map(
+                place ->
+                    switch (place) {
+                      case NORMAL -> "gates across the road";
+                      case PART_WAY -> "gates part-way";
+                      case REVERSED -> "gates across the line";
+                    })
+            .orElse("gates anywhere");
+    return stand + (crossing.lock() ? ", lock " + state.gateLock(crossing) : "");
   }
 
   /** The levers: "lever 2 reversed". */

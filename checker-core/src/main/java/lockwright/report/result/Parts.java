@@ -1,20 +1,25 @@
-package lockwright.report.page;
+package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The anchors of the page, by numbers and never by names, which are the author's; and the parts of
- * a result by what names them.
+ * The parts of a result by what names them, and an anchor for each, by numbers and never by names,
+ * which are the author's.
  */
-final class Anchors {
+public final class Parts {
   private final Map<String, JsonNode> parts = new HashMap<>();
   private final Map<String, String> anchors = new HashMap<>();
 
-  Anchors(JsonNode result) {
+  /**
+   * @param result the tree of {@code result.json}
+   * @throws IllegalArgumentException if two parts have one name, or a list is not there
+   */
+  public Parts(JsonNode result) {
     number("signal", "id", result.required("layout").required("signals"));
     number("points", "id", result.required("layout").required("points"));
+    number("crossing", "id", result.required("layout").required("levelCrossings"));
     number("track", "id", result.required("layout").required("tracks"));
     number("lever", "id", result.required("levers"));
     number("section", "name", result.required("sections"));
@@ -41,13 +46,13 @@ final class Anchors {
    *
    * @throws IllegalArgumentException if the result has no such part
    */
-  String of(String kind, String name) {
+  public String of(String kind, String name) {
     part(kind, name);
     return anchors.get(kind + " " + name);
   }
 
   /** The number in its anchor, from 1. */
-  int number(String kind, String name) {
+  public int number(String kind, String name) {
     String anchor = of(kind, name);
     return Integer.parseInt(anchor.substring(anchor.lastIndexOf('-') + 1));
   }
@@ -57,7 +62,7 @@ final class Anchors {
    *
    * @throws IllegalArgumentException if the result has no such part
    */
-  JsonNode part(String kind, String name) {
+  public JsonNode part(String kind, String name) {
     JsonNode part = parts.get(kind + " " + name);
     if (part == null) {
       throw new IllegalArgumentException("the result has no " + kind + " " + name);
@@ -66,7 +71,7 @@ final class Anchors {
   }
 
   /** The name of a thing and its label, if it has one. */
-  String labelled(String kind, String name) {
+  public String labelled(String kind, String name) {
     String label = part(kind, name).path("label").asText();
     return label.isEmpty() ? name : name + " " + label;
   }
