@@ -36,6 +36,10 @@ class ArchitectureTest {
   private static final List<String> FORMATS =
       List.of("report.json", "report.text", "report.readback");
 
+  /** Those that are written from the bytes of result.json alone. */
+  private static final List<String> FROM_RESULT =
+      List.of("report.sarif", "report.junit", "report.markdown");
+
   /** Every room but {@code check}, which may import all of these, and the rooms it may import. */
   private static final List<Room> ROOMS =
       Stream.of(
@@ -58,16 +62,19 @@ class ArchitectureTest {
                   room("audit.sat", "working", "railway", "encode.names"),
                   room("report", "railway", "audit", "verdict", "spec", "encode.names"),
                   room("report.picture", "report"),
+                  room("report.result", "report"),
                   room("report.html", "report", "report.picture"),
-                  room("report.page", "report", "report.picture", "report.html"),
+                  room("report.page", "report", "report.picture", "report.result", "report.html"),
                   room(
                       "report.lesson",
                       "report",
                       "report.picture",
+                      "report.result",
                       "report.html",
                       "railway",
                       "audit",
                       "working")),
+              FROM_RESULT.stream().map(format -> room(format, "report", "report.result")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)
           .toList();
@@ -89,10 +96,11 @@ class ArchitectureTest {
                   "spec",
                   "worker",
                   "report.json",
-                  "report.html",
+                  "report.result",
                   "report.page",
                   "report.lesson",
-                  "report.picture")));
+                  "report.picture",
+                  "report.sarif")));
 
   private static final JavaClasses CODE =
       new ClassFileImporter()

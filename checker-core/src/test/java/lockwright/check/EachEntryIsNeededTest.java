@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -13,7 +14,6 @@ import lockwright.audit.Claims;
 import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
 import lockwright.encode.names.Claim;
-import lockwright.proof.Engine;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Problem;
 import lockwright.proof.Sat4jSolvers;
@@ -25,39 +25,32 @@ import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.solver.Solvers;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Every entry of the proved example is there for a reason: left out, it breaks a requirement, which
- * is named, with a sequence that the audit has replayed. The few that others imply say so in their
- * note.
+ * Every entry of the proved examples is there for a reason: left out, it breaks a requirement,
+ * which is named, with a sequence that the audit has replayed. Playing finds most; the rest is
+ * searched. The few that others imply say so in their note.
  */
 class EachEntryIsNeededTest {
-  private static final List<Engine> THOROUGH =
-      List.of(new WrittenInvariants(), new ShortestTraces(17));
-
-  @Test
-  void leaving_any_entry_out_breaks_a_named_requirement() {
-    Box box = Boxes.example("proved/quillby");
-    List<String> implied = new ArrayList<>();
+  @ParameterizedTest
+  @ValueSource(strings = {"quillby", "brindlewick", "corlhaven"})
+  void leaving_any_entry_out_breaks_a_named_requirement(String example) {
+    Box box = Boxes.example("proved/" + example);
+    PlayedTrials trials = PlayedTrials.of(box);
+    List<Entry> implied = new ArrayList<>();
     List<String> unneeded = new ArrayList<>();
     for (Entry entry : box.locking()) {
-      List<Entry> rest = box.locking().stream().filter(e -> e != entry).toList();
-      List<Audited.Broken> broken =
-          broken(box.withLocking(rest), List.of(new WrittenInvariants(), new ShortestTraces(6)));
+      Optional<String> broken = trials.needed(entry).map(n -> n.breaks().get(0).requirement().id());
       if (broken.isEmpty()) {
-        broken = broken(box.withLocking(rest), THOROUGH);
+        List<Entry> rest = box.locking().stream().filter(e -> e != entry).toList();
+        broken = broken(box.withLocking(rest)).stream().map(b -> b.requirement().id()).findFirst();
       }
-      if (!broken.isEmpty()) {
-        System.out.println(
-            "without '"
-                + entry.words()
-                + "': "
-                + broken.get(0).requirement().id()
-                + " breaks after "
-                + broken.get(0).played().steps().size()
-                + " movements");
+      if (broken.isPresent()) {
+        System.out.println("without '" + entry.words() + "': " + broken.get() + " breaks");
       } else if (entry.note().startsWith("implied by ")) {
-        implied.add(entry.words());
+        implied.add(entry);
       } else {
         unneeded.add(entry.words());
       }
@@ -72,13 +65,13 @@ class EachEntryIsNeededTest {
     List<Entry> rest =
         box.locking().stream().filter(e -> !e.words().equals("2 released by 9")).toList();
     assertThat(rest).hasSize(box.locking().size() - 1);
-    assertThat(broken(box.withLocking(rest), THOROUGH))
+    assertThat(broken(box.withLocking(rest)))
         .extracting(b -> b.requirement().id())
         .contains("points bolted: signal 2, points W", "distant follows: signal 1");
   }
 
   /** The breaches of a box that has some; searched and audited as in the main flow. */
-  private static List<Audited.Broken> broken(Box box, List<Engine> engines) {
+  private static List<Audited.Broken> broken(Box box) {
     Set<String> safety =
         box.requirements().stream()
             .filter(r -> !r.possibility())
@@ -93,7 +86,9 @@ class EachEntryIsNeededTest {
     Encoded encoded = all.without(subjects);
     Knowledge known;
     try (Solvers solvers = new Sat4jSolvers()) {
-      known = new Search(engines).run(new Problem(encoded.system(), solvers, p -> {}));
+      known =
+          new Search(List.of(new WrittenInvariants(), new ShortestTraces(17)))
+              .run(new Problem(encoded.system(), solvers, p -> {}));
     }
     TreeMap<String, Claim> claims = new TreeMap<>(encoded.names().claims(known.verdicts()));
     claims.values().removeIf(c -> !(c instanceof Claim.Reached));

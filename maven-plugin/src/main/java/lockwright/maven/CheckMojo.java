@@ -18,8 +18,11 @@ import lockwright.railway.BoxBuilder;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
+import lockwright.report.junit.JunitXml;
+import lockwright.report.markdown.MarkdownSummary;
 import lockwright.report.page.ProofReport;
 import lockwright.report.readback.ReadBack;
+import lockwright.report.sarif.Sarif;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Rejection;
 import lockwright.report.text.Summary;
@@ -148,6 +151,9 @@ public class CheckMojo extends AbstractMojo {
     outputs.write(Outputs.LOG, FullLog.of(findings));
     byte[] result = ResultJson.bytes(findings);
     outputs.write(Outputs.RESULT, result);
+    outputs.write(Outputs.SARIF, Sarif.of(result, Place.inRepository(box, basedir)));
+    outputs.write(Outputs.JUNIT, JunitXml.of(result));
+    outputs.write(Outputs.SUMMARY, MarkdownSummary.of(result));
     outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(result));
     tell(findings, outputs);
   }

@@ -20,8 +20,15 @@ record Outputs(Path folder) {
   static final String READ_BACK_TABLE = "read-back.csv";
   static final String PROOF_REPORT = "proof-report.html";
 
+  static final String SARIF = "findings.sarif";
+  static final String JUNIT = "junit.xml";
+  static final String SUMMARY = "summary.md";
+
+  /** Of the goal that looks at all modules; a check of one leaves it alone. */
+  static final String INDEX = "index.html";
+
   private static final List<String> ALL =
-      List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE, PROOF_REPORT);
+      List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE, PROOF_REPORT, SARIF, JUNIT, SUMMARY);
   private static final String LESSONS = "lessons";
   private static final String UNFINISHED = ".unfinished";
 

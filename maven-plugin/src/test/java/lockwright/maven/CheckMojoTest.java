@@ -83,7 +83,14 @@ class CheckMojoTest {
     Files.createDirectories(basedir.resolve("target/lockwright"));
     for (String file :
         List.of(
-            "check.txt", "result.json", "read-back.txt", "read-back.csv", "proof-report.html")) {
+            "check.txt",
+            "result.json",
+            "read-back.txt",
+            "read-back.csv",
+            "proof-report.html",
+            "findings.sarif",
+            "junit.xml",
+            "summary.md")) {
       Files.writeString(output(file), "old");
     }
   }
@@ -107,7 +114,17 @@ class CheckMojoTest {
         .allMatch(l -> l.startsWith("INFO "));
     assertThat(outputs())
         .containsExactly(
-            "check.txt", "proof-report.html", "read-back.csv", "read-back.txt", "result.json");
+            "check.txt",
+            "findings.sarif",
+            "junit.xml",
+            "proof-report.html",
+            "read-back.csv",
+            "read-back.txt",
+            "result.json",
+            "summary.md");
+    assertThat(Files.readString(output("summary.md"))).startsWith("## Alder Fen: passes\n");
+    assertThat(Files.readString(output("junit.xml"))).contains("failures=\"0\" errors=\"0\"");
+    assertThat(Files.readString(output("findings.sarif"))).contains("\"uri\" : \"box/plan.yaml\"");
     assertThat(log.lines.get(log.lines.size() - 1))
         .isEqualTo("INFO proof report: " + output("proof-report.html"));
     assertThat(Files.readString(output("proof-report.html")))

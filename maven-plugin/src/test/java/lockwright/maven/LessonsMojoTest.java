@@ -88,7 +88,7 @@ class LessonsMojoTest {
         .noneMatch(f -> f.endsWith(".unfinished"));
     assertThat(Files.readString(output("lessons/index.html"))).contains("points set: signal 2");
     assertThat(log.lines)
-        .anyMatch(l -> l.startsWith("WARN NOT PROVED: "))
+        .anyMatch(l -> l.startsWith("WARNING NOT PROVED: "))
         .endsWith("INFO " + (lessons().size() - 2) + " lessons: " + output("lessons/index.html"));
   }
 

@@ -8,8 +8,8 @@ import lockwright.report.Shown;
 
 /**
  * Writes HTML that is well-formed XML too. Text is made safe to show and escaped; an attribute is
- * one of a few, a link leads to an anchor of the same page or to a page beside it, and no attribute
- * has script or style in it. So no word of an author is ever markup.
+ * one of a few, a link leads to an anchor of the same page or to another page on the same disk, and
+ * no attribute has script or style in it. So no word of an author is ever markup.
  */
 public final class Markup {
   private static final Set<String> EMPTY = Set.of("meta", "input", "br");
@@ -20,7 +20,7 @@ public final class Markup {
           "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|tabindex|role|hidden"
               + "|data-label|data-free|aria-label|aria-labelledby|aria-live");
   private static final Pattern ANCHOR = Pattern.compile("[a-z][a-z0-9-]*");
-  private static final Pattern PAGE = Pattern.compile("[a-z][a-z0-9-]{0,99}\\.html");
+  private static final Pattern PATH = Pattern.compile("[A-Za-z0-9._~%-]+(/[A-Za-z0-9._~%-]+)*");
 
   private final StringBuilder html = new StringBuilder("<!DOCTYPE html>\n");
   private final Deque<String> open = new ArrayDeque<>();
@@ -76,12 +76,16 @@ public final class Markup {
     return linkTo("#" + anchor, text);
   }
 
-  /** A link to a page in the same folder. */
-  public Markup linkToPage(String file, String text) {
-    if (!PAGE.matcher(file).matches()) {
-      throw new IllegalArgumentException("no page: " + file);
+  /**
+   * A link to another page on the same disk.
+   *
+   * @param path a relative reference, with slashes
+   */
+  public Markup linkToPage(String path, String text) {
+    if (!PATH.matcher(path).matches()) {
+      throw new IllegalArgumentException("no path: " + path);
     }
-    return linkTo(file, text);
+    return linkTo(path, text);
   }
 
   private Markup linkTo(String where, String text) {

@@ -13,8 +13,8 @@ import lockwright.audit.Audited;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Findings;
-import lockwright.report.html.Anchors;
 import lockwright.report.picture.Pictures;
+import lockwright.report.result.Parts;
 import lockwright.working.Working;
 
 /**
@@ -30,7 +30,7 @@ public final class Lessons {
   /** What all lessons of one box are made of. */
   record Made(
       JsonNode result,
-      Anchors anchors,
+      Parts anchors,
       Box box,
       Working parted,
       Working whole,
@@ -49,7 +49,7 @@ public final class Lessons {
     Made made =
         new Made(
             json,
-            new Anchors(json),
+            new Parts(json),
             box,
             Working.parted(box),
             Working.whole(box),

@@ -3,12 +3,12 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
+import lockwright.report.result.Parts;
 
 /** What was read of the box and what follows from its layout, to be compared; and the signature. */
-record BoxRead(JsonNode result, Anchors anchors, Markup m) {
+record BoxRead(JsonNode result, Parts anchors, Markup m) {
   void write() {
     m.open("section", "aria-labelledby", "read-back");
     m.element("h2", "Read-back", "id", "read-back");
@@ -17,6 +17,7 @@ record BoxRead(JsonNode result, Anchors anchors, Markup m) {
         "The files agree with the plan only as far as someone has compared them. What follows was"
             + " read from them, or derived from the layout; read-back.txt has it in more words.");
     levers();
+    levelCrossings();
     routes();
     notSignalled();
     conflicts();
@@ -56,12 +57,37 @@ record BoxRead(JsonNode result, Anchors anchors, Markup m) {
                     + (work.required("heldWhileOpen").asBoolean()
                         ? ", held while open"
                         : ", not held while open");
-            default -> "";
+            case "gates", "gate lock" ->
+                " of level crossing "
+                    + work.required("levelCrossing").asText()
+                    + ", "
+                    + work.required("normal").asText()
+                    + " at normal";
+            case "wickets" -> " of level crossing " + work.required("levelCrossing").asText();
+            case "spare" -> "";
+            default -> throw new IllegalArgumentException("no work of this version: " + work);
           };
       rows.add(
           List.of(lever.required("id").asText(), lever.required("label").asText(), works + of));
     }
     table("Levers", List.of("lever", "label", "works"), rows);
+  }
+
+  private void levelCrossings() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode crossing : result.required("layout").required("levelCrossings")) {
+      JsonNode lever = anchors.part("lever", crossing.required("gateLever").asText());
+      String works = lever.required("work").required("kind").asText();
+      rows.add(
+          List.of(
+              crossing.required("id").asText(),
+              crossing.required("label").asText(),
+              list(crossing.required("tracks")),
+              works + " on lever " + lever.required("id").asText()));
+    }
+    if (!rows.isEmpty()) {
+      table("Level crossings", List.of("crossing", "label", "over tracks", "worked by"), rows);
+    }
   }
 
   private static String economical(JsonNode work) {

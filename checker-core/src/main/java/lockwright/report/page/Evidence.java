@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
 import lockwright.report.picture.Pictures;
+import lockwright.report.result.Parts;
 
 /** The locking, and what the verdicts rest on: assumptions, certificates and runs. */
-record Evidence(JsonNode result, Anchors anchors, Markup m) {
+record Evidence(JsonNode result, Parts anchors, Markup m) {
   void write() {
     locking();
     assumptions();

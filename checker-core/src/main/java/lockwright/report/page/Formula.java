@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import lockwright.report.html.Anchors;
+import lockwright.report.result.Parts;
 
 /** What an instance requires, as a formula; 6 of {@code docs/meaning.md}. */
 final class Formula {
@@ -19,6 +19,9 @@ final class Formula {
           List.of("between(p)", "points p lie neither way"),
           List.of("bolted(p), free(p)", "a bolt of points p is surely in; every one is surely out"),
           List.of("home(g)", "the release of ground frame g is home"),
+          List.of(
+              "locked across the road(c)",
+              "the gates of level crossing c stand across the road and are surely held so"),
           List.of("moved(x)", "the movement that is made is one of x"),
           List.of("out(t), fresh(t)", "the tokens out of section t; those of them that are fresh"),
           List.of("always, some run", "in every state and movement of every run; in one of them"),
@@ -30,9 +33,9 @@ final class Formula {
   private static final String NOT = "\u00ac";
 
   private final JsonNode result;
-  private final Anchors anchors;
+  private final Parts anchors;
 
-  Formula(JsonNode result, Anchors anchors) {
+  Formula(JsonNode result, Parts anchors) {
     this.result = result;
     this.anchors = anchors;
   }
@@ -153,6 +156,17 @@ final class Formula {
       }
       if (points.has("groundFrame")) {
         things.add("release of " + points.required("groundFrame").asText());
+      }
+    }
+    Set<String> tracks = Set.copyOf(names(part.required("tracks")));
+    for (JsonNode crossing : result.required("layout").required("levelCrossings")) {
+      if (names(crossing.required("tracks")).stream().anyMatch(tracks::contains)) {
+        String id = crossing.required("id").asText();
+        JsonNode lever = anchors.part("lever", crossing.required("gateLever").asText());
+        things.add("gates of " + id);
+        if (lever.required("work").required("kind").asText().equals("gate lock")) {
+          things.add("gate lock of " + id);
+        }
       }
     }
     return "moved(" + (things.isEmpty() ? "nothing" : String.join(", ", things)) + ")";

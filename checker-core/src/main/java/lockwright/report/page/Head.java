@@ -3,13 +3,13 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
 import lockwright.report.html.Tables;
+import lockwright.report.result.Parts;
 
 /** What was found, in one line; the cautions; what was checked, and by what. */
-record Head(JsonNode result, Anchors anchors, Markup m) {
+record Head(JsonNode result, Parts anchors, Markup m) {
   void write() {
     JsonNode counts = counted();
     String box = result.required("box").asText();

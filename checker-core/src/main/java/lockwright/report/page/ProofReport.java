@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import lockwright.report.Cautions;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
 import lockwright.report.html.Tables;
+import lockwright.report.result.Parts;
 
 /**
  * The proof report of a box: one page of HTML that needs nothing else, made from {@code
@@ -27,7 +27,7 @@ public final class ProofReport {
    */
   public static String checked(byte[] result) {
     JsonNode json = read(result);
-    Anchors anchors = new Anchors(json);
+    Parts anchors = new Parts(json);
     Sheet sheet = Sheet.of("Proof report: " + json.required("box").asText());
     new Head(json, anchors, sheet.markup()).write();
     new Drawn(json, sheet.markup()).write();

@@ -4,9 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
+import lockwright.report.result.Movements;
+import lockwright.report.result.Parts;
 
 /** A run as a numbered table of movements. */
 final class RunTable {
@@ -15,7 +16,7 @@ final class RunTable {
   private final Movements movements;
   private final Markup m;
 
-  RunTable(Anchors anchors, Markup m) {
+  RunTable(Parts anchors, Markup m) {
     this.movements = new Movements(anchors);
     this.m = m;
   }

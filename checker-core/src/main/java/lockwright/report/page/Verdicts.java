@@ -8,14 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.StreamSupport;
-import lockwright.report.html.Anchors;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
-import lockwright.report.picture.Pictures;
+import lockwright.report.result.Parts;
 
 /**
  * The verdict of each requirement, under the first thing that it is about; under the others, a link
- * to it. What is not proved comes first, with its sequence.
+ * to it. What is not proved comes first.
  */
 final class Verdicts {
   private static final List<String> COLUMNS = List.of("verdict", "requirement", "rests on");
@@ -27,24 +26,22 @@ final class Verdicts {
           List.of("show-possibility", "possibility"));
 
   private final JsonNode result;
-  private final Anchors anchors;
+  private final Parts anchors;
   private final Markup m;
   private final Formula formula;
-  private final RunTable runs;
 
-  Verdicts(JsonNode result, Anchors anchors, Markup m) {
+  Verdicts(JsonNode result, Parts anchors, Markup m) {
     this.result = result;
     this.anchors = anchors;
     this.m = m;
     this.formula = new Formula(result, anchors);
-    this.runs = new RunTable(anchors, m);
   }
 
   /** A thing of the box, and the instances that are about it: first of all, or also. */
   private record Group(List<JsonNode> first, List<JsonNode> also) {}
 
   void write() {
-    attention();
+    new Attention(result, anchors, m).write();
     m.open("section", "aria-labelledby", "verdicts").element("h2", "Verdicts", "id", "verdicts");
     Map<String, Group> groups = groups();
     contents(groups);
@@ -66,106 +63,8 @@ final class Verdicts {
     return all.toArray(String[]::new);
   }
 
-  private void attention() {
-    m.open("section", "aria-labelledby", "attention");
-    m.element("h2", "What is not proved, and not shown", "id", "attention");
-    List<JsonNode> failing =
-        instances().stream()
-            .filter(instance -> !Word.of(instance).good() || instance.has("expectation"))
-            .toList();
-    if (failing.isEmpty()) {
-      m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
-    }
-    for (JsonNode instance : failing) {
-      m.open("div", "class", "failing").open("h3");
-      m.element("span", Word.of(instance).signed(), "class", colour(instance)).text(" ");
-      m.link(anchor(instance), instance.required("id").asText());
-      m.close();
-      String name = instance.required("name").asText();
-      m.element("p", anchors.part("catalogue", name).required("words").asText());
-      m.open("p").element("code", formula.of(instance)).close();
-      expectation(instance.path("expectation"));
-      if (!Word.of(instance).good()) {
-        finding(instance);
-      }
-      m.close();
-    }
-    m.close();
-  }
-
-  private static String colour(JsonNode instance) {
+  static String colour(JsonNode instance) {
     return Word.of(instance).good() ? "good" : "bad";
-  }
-
-  /** What the author says of it beforehand. It changes the outcome of a build, never a verdict. */
-  private void expectation(JsonNode expectation) {
-    if (expectation.isMissingNode()) {
-      return;
-    }
-    boolean waived = expectation.has("until");
-    m.element(
-        "p",
-        (waived ? "Waived to be " : "Expected to be ")
-            + expectation.required("verdict").asText()
-            + (waived
-                ? ", by "
-                    + expectation.required("role").asText()
-                    + ", until "
-                    + expectation.required("until").asText()
-                : "")
-            + ". State: "
-            + expectation.required("state").asText()
-            + ". Reason: "
-            + expectation.required("reason").asText()
-            + " ("
-            + Evidence.place(expectation.required("at"))
-            + ")",
-        "class",
-        "expectation");
-  }
-
-  private void finding(JsonNode instance) {
-    if (instance.has("reason")) {
-      m.element("p", "Nothing is known of it: " + instance.required("reason").asText());
-    }
-    for (JsonNode never : instance.path("proof").path("never")) {
-      m.element(
-          "p",
-          "It cannot be broken, but this never comes about: " + never.required("subject").asText());
-    }
-    if (Word.of(instance) == Word.IMPOSSIBLE) {
-      m.element("p", "It cannot come about from any beginning, however the box is worked.");
-    }
-    JsonNode sequence = instance.path("sequence");
-    if (sequence.isMissingNode()) {
-      return;
-    }
-    JsonNode run = anchors.part("run", sequence.required("run").asText());
-    JsonNode missing = sequence.path("missing");
-    runs.write(run);
-    Drawn.at(m, "The box after it", Pictures.diagram(result, RunTable.last(run)));
-    m.element(
-        "p",
-        sequence.required("breaksBy").asText().equals("movement")
-            ? "The last movement is free, and should not be."
-            : "As things stand after it, the requirement is broken.");
-    m.element(
-        "p",
-        sequence.required("shortest").asBoolean()
-            ? "The search found no sequence of fewer half-strokes and events."
-            : "Perhaps a shorter sequence breaks it too.");
-    if (!missing.isMissingNode()) {
-      int stop = missing.required("stopsAt").asInt();
-      m.element(
-          "p",
-          "Perhaps missing: '"
-              + missing.required("words").asText()
-              + "'; with it "
-              + (stop == 0
-                  ? "the sequence could not begin so"
-                  : "movement " + runs.line(run, stop) + " would not be free")
-              + ". A draft for a competent person; that it mends the requirement is not claimed.");
-    }
   }
 
   private Map<String, Group> groups() {
@@ -175,6 +74,9 @@ final class Verdicts {
     }
     for (JsonNode p : result.required("layout").required("points")) {
       groups.put("points " + p.required("id").asText(), new Group(list(), list()));
+    }
+    for (JsonNode c : result.required("layout").required("levelCrossings")) {
+      groups.put("crossing " + c.required("id").asText(), new Group(list(), list()));
     }
     for (JsonNode s : result.required("sections")) {
       groups.put("section " + s.required("name").asText(), new Group(list(), list()));
@@ -204,6 +106,7 @@ final class Verdicts {
     Set<String> things = new LinkedHashSet<>();
     concerns.required("signals").forEach(s -> things.add("signal " + s.asText()));
     concerns.required("points").forEach(p -> things.add("points " + p.asText()));
+    concerns.required("levelCrossings").forEach(c -> things.add("crossing " + c.asText()));
     concerns.required("sections").forEach(s -> things.add("section " + s.asText()));
     concerns.required("levers").forEach(l -> things.add("lever " + l.asText()));
     for (JsonNode route : concerns.required("routes")) {
@@ -216,10 +119,13 @@ final class Verdicts {
   }
 
   private void contents(Map<String, Group> groups) {
-    m.open("nav", "aria-label", "Verdicts by signal, points, section and lever").open("ul");
+    m.open("nav", "aria-label", "Verdicts by signal, points, level crossing, section and lever")
+        .open("ul");
     groups.forEach(
         (thing, group) ->
-            m.open("li").link(anchor(thing), thing + (fails(group) ? " \u2718" : "")).close());
+            m.open("li")
+                .link(anchor(thing), named(thing) + (fails(group) ? " \u2718" : ""))
+                .close());
     m.close().close();
   }
 
@@ -247,10 +153,15 @@ final class Verdicts {
     m.close();
   }
 
+  /** An anchor is one word, and a level crossing is two. */
+  private static String named(String thing) {
+    return thing.startsWith("crossing ") ? "level " + thing : thing;
+  }
+
   private String heading(String thing) {
     int space = thing.indexOf(' ');
     String kind = thing.substring(0, space);
-    String words = kind + " " + anchors.labelled(kind, thing.substring(space + 1));
+    String words = named(kind + " ") + anchors.labelled(kind, thing.substring(space + 1));
     return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 

@@ -68,6 +68,29 @@ final class BoxState {
     return in ? "in" : "out";
   }
 
+  /**
+   * How gates stand: normal across the road, reversed across the line. Nothing if a lock that is
+   * normally out holds them nowhere and the state does not say.
+   */
+  Optional<Place> gates(LevelCrossing crossing) {
+    String quantity = "gates " + crossing.id();
+    String normal = levers.get(crossing.lever()).at("/work/normal").asText();
+    if (crossing.lock()) {
+      boolean known = values.containsKey(quantity) || normal.equals("in");
+      return known ? Optional.of(place(quantity)) : Optional.empty();
+    }
+    Place place = lever(crossing.lever());
+    if (normal.equals("across the road") || place == Place.PART_WAY) {
+      return Optional.of(place);
+    }
+    return Optional.of(place == Place.NORMAL ? Place.REVERSED : Place.NORMAL);
+  }
+
+  /** Whether the lock of gates is "in", "out", or "neither"; empty if there is none. */
+  String gateLock(LevelCrossing crossing) {
+    return crossing.lock() ? bolt(crossing.thing().get("gateLever")) : "";
+  }
+
   /** The routes of arms that are not surely on, for which all points lie. */
   List<JsonNode> routesSet() {
     List<JsonNode> set = new ArrayList<>();

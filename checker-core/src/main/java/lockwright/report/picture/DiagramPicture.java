@@ -84,14 +84,19 @@ final class DiagramPicture {
 
   private void name(Piece piece) {
     List<String> lines = Spacing.name(piece);
+    double first = spacing.nameAbove(piece) ? -10 - Spacing.LEADING * (lines.size() - 1) : 19;
+    for (int i = 0; i < lines.size(); i++) {
+      double y = spacing.rowOf(piece) + first + i * Spacing.LEADING;
+      svg.text("name", clear(piece), y, "middle", lines.get(i));
+    }
+  }
+
+  /** The middle of what is free between the things at both ends of a piece. */
+  private double clear(Piece piece) {
     boolean up = spacing.nameAbove(piece);
     double left = level(piece, Side.LEFT) + spacing.used(piece, up, Side.LEFT);
     double right = level(piece, Side.RIGHT) - spacing.used(piece, up, Side.RIGHT);
-    double first = up ? -10 - Spacing.LEADING * (lines.size() - 1) : 19;
-    for (int i = 0; i < lines.size(); i++) {
-      double y = spacing.rowOf(piece) + first + i * Spacing.LEADING;
-      svg.text("name", (left + right) / 2, y, "middle", lines.get(i));
-    }
+    return (left + right) / 2;
   }
 
   /** Where the level part of a piece ends. */
@@ -174,7 +179,7 @@ final class DiagramPicture {
   }
 
   private void arrow(Piece piece, int way) {
-    double x = (level(piece, Side.LEFT) + level(piece, Side.RIGHT)) / 2;
+    double x = clear(piece);
     double y = spacing.rowOf(piece);
     svg.path(
         "arrow",
@@ -233,6 +238,8 @@ final class DiagramPicture {
     double y = spacing.rowOf(spot.piece());
     if (spot.what() instanceof Posts posts) {
       new PostShape(svg, state).draw(posts, spot.above(), left + 2, right - 2, y);
+    } else if (spot.what() instanceof LevelCrossing crossing) {
+      GatesShape.draw(svg, state, crossing, (left + right) / 2, y);
     } else if (spot.what() instanceof Node node && node.kind == Node.Kind.CROSSING) {
       svg.text("own", (left + right) / 2, y + (spot.above() ? -8 : 18), "middle", node.name);
     }

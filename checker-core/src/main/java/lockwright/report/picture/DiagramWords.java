@@ -19,6 +19,12 @@ final class DiagramWords {
       parts.add(node(line.end(Side.LEFT)));
       for (Piece piece : line.pieces) {
         parts.add("track " + piece.id() + (piece.passenger() ? "" : ", not passenger"));
+        for (LevelCrossing crossing : plan.levelCrossings) {
+          if (crossing.over(piece.id())) {
+            String works = crossing.lock() ? ", gate lock on lever " : ", gates on lever ";
+            parts.add("level crossing " + crossing.id() + works + crossing.lever());
+          }
+        }
         posts(plan, piece, parts);
         parts.add(node(piece.right()));
       }

@@ -29,6 +29,10 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
               List.of("release"),
               "release of ground frame " + work.get("groundFrame").asText(),
               false);
+      case "gates" -> new Handle("gates-lever", List.of("gates"), crossing("gates", work), false);
+      case "gate lock" ->
+          new Handle("gate-lock", List.of("gate", "lock"), crossing("gate lock", work), false);
+      case "wickets" -> new Handle("wickets", List.of("wickets"), crossing("wickets", work), false);
       default -> new Handle("spare", List.of("spare"), "spare", false);
     };
   }
@@ -51,6 +55,10 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
     }
     String bolted = words + ", with the bolt of " + list(work, "economicalLock");
     return new Handle("points-and-bolt", List.of("points", "& bolt"), bolted, true);
+  }
+
+  private static String crossing(String what, JsonNode work) {
+    return what + " of level crossing " + work.get("levelCrossing").asText();
   }
 
   private static String list(JsonNode work, String field) {

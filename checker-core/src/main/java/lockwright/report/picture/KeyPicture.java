@@ -12,7 +12,7 @@ final class KeyPicture {
   private static final double COLUMN = 300;
   private static final double ROW = 46;
   private static final double SHAPE = 70;
-  private static final int ROWS = 6;
+  private static final int ROWS = 7;
 
   /** Signals of the key: kind, position of the lever, words. */
   private static final List<List<String>> ARMS =
@@ -54,6 +54,7 @@ final class KeyPicture {
       key.words(1, i, LINES.get(i));
     }
     key.rest();
+    key.gates();
     return key.svg.end();
   }
 
@@ -127,6 +128,23 @@ final class KeyPicture {
     svg.line("stem", x + 10, y - 3, x + 10, y - 20);
     svg.rect("board", x + 6, y - 20, 8, 8);
     words(2, row, "limit of shunt");
+  }
+
+  private void gates() {
+    List<String> words =
+        List.of("gates across the road", "gates across the line", "gates part-way");
+    List<BoxState.Place> stands =
+        List.of(BoxState.Place.NORMAL, BoxState.Place.REVERSED, BoxState.Place.PART_WAY);
+    int row = ROWS - 1;
+    for (int column = 0; column < 3; column++) {
+      double x = column * COLUMN + 10;
+      double y = (row + 0.6) * ROW;
+      svg.open("g", "class", "track").line("rail", x, y, x + SHAPE, y).close();
+      svg.open("g", "class", GatesShape.kind(stands.get(column)));
+      GatesShape.gates(svg, x + SHAPE / 2, y, stands.get(column));
+      svg.close();
+      words(column, row, words.get(column));
+    }
   }
 
   private static String at(double x, double y) {

@@ -31,6 +31,7 @@ final class Plan {
   private record Port(Node node, String port, String turn, Side side) {}
 
   final JsonNode layout;
+  final List<LevelCrossing> levelCrossings;
   final List<Piece> pieces = new ArrayList<>();
   final Map<End, Piece> pieceAt = new HashMap<>();
 
@@ -43,6 +44,7 @@ final class Plan {
 
   Plan(JsonNode result) {
     layout = result.get("layout");
+    levelCrossings = LevelCrossing.of(result);
     Map<String, JsonNode> things = new HashMap<>();
     layout.get("points").forEach(p -> things.put("points " + p.get("id").asText(), p));
     layout.get("crossings").forEach(c -> things.put("crossing " + c.get("id").asText(), c));

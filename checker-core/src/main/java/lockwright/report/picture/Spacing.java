@@ -124,6 +124,7 @@ final class Spacing {
     plan.pieces.forEach(p -> used.put(p, new double[4]));
     plan.nodes().forEach(this::node);
     Posts.of(plan).forEach(this::posts);
+    plan.levelCrossings.forEach(this::levelCrossing);
     for (Piece piece : plan.pieces) {
       nameAbove.computeIfAbsent(
           piece,
@@ -209,6 +210,21 @@ final class Spacing {
     }
     keep(over, up, near, posts.width() + 4, posts);
     height(over, up, posts.arms().isEmpty() ? 36 : Posts.HEIGHT);
+  }
+
+  /** A level crossing keeps both sides of each of its tracks. */
+  private void levelCrossing(LevelCrossing crossing) {
+    for (Piece piece : plan.pieces) {
+      if (piece.named() && crossing.over(piece.id())) {
+        double from = Math.max(used(piece, true, Side.LEFT), used(piece, false, Side.LEFT));
+        used.get(piece)[index(true, Side.LEFT)] = from;
+        used.get(piece)[index(false, Side.LEFT)] = from;
+        keep(piece, true, Side.LEFT, crossing.width(), null);
+        keep(piece, false, Side.LEFT, crossing.width(), crossing);
+        height(piece, true, LevelCrossing.ROAD + 2);
+        height(piece, false, crossing.height());
+      }
+    }
   }
 
   private void keep(Piece piece, boolean up, Side near, double width, Object what) {

@@ -35,10 +35,29 @@ final class StateWords {
       BoxState.Place release = state.lever(frame.get("releaseLever").asText());
       add(words, "release of ground frame " + id(frame), release, "given", "part-way");
     }
+    for (LevelCrossing crossing : LevelCrossing.of(result)) {
+      words.add("level crossing " + crossing.id() + ": " + gates(crossing, state));
+    }
     for (JsonNode route : state.routesSet()) {
       words.add("route " + route.get("name").asText() + " set");
     }
     return words;
+  }
+
+  /** How gates stand, and how their lock is: "gates across the road, lock in". */
+  static String gates(LevelCrossing crossing, BoxState state) {
+    String stand =
+        state
+            .gates(crossing)
+            .map(
+                place ->
+                    switch (place) {
+                      case NORMAL -> "gates across the road";
+                      case PART_WAY -> "gates part-way";
+                      case REVERSED -> "gates across the line";
+                    })
+            .orElse("gates anywhere");
+    return stand + (crossing.lock() ? ", lock " + state.gateLock(crossing) : "");
   }
 
   /** The levers: "lever 2 reversed". */

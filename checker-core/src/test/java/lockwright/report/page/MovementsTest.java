@@ -7,13 +7,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import lockwright.report.html.Anchors;
+import lockwright.report.result.Movements;
+import lockwright.report.result.Parts;
 import org.junit.jupiter.api.Test;
 
 /** Runs and formulas in words. The meaning is that of docs/meaning.md, 2.2 and 6. */
 class MovementsTest {
   private static final JsonNode RESULT = Pages.json(Pages.STUCK);
-  private static final Anchors ANCHORS = new Anchors(RESULT);
+  private static final Parts ANCHORS = new Parts(RESULT);
 
   private static JsonNode instance(String id) {
     return ANCHORS.part("requirement", id);

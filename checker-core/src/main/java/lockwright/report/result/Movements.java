@@ -1,44 +1,47 @@
-package lockwright.report.page;
+package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.StreamSupport;
-import lockwright.report.html.Anchors;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
-final class Movements {
-  private final Anchors anchors;
+public final class Movements {
+  /** Of gates that have a gate lock, which no lever tells of. */
+  private static final String GATES = "gates ";
 
-  Movements(Anchors anchors) {
-    this.anchors = anchors;
+  private final Parts parts;
+
+  public Movements(Parts parts) {
+    this.parts = parts;
   }
 
   /**
    * A line.
    *
+   * @param thing what is worked: "lever 3", "points 5", "gates Fen Lane", "section A to B"
    * @param last the number of its last movement, from 1
    */
-  record Line(String done, String moved, int last) {}
+  public record Line(String thing, String done, String moved, int last) {}
 
   private record Move(JsonNode event, String to, JsonNode before, JsonNode after, int last) {}
 
   /** How the box stands before the first movement. */
-  String beginning(JsonNode run) {
+  public String beginning(JsonNode run) {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
       boolean plain = List.of("N", "0", "no", "unused", "come").contains(value);
-      if (!plain && !quantity.getKey().endsWith(": phase")) {
+      if (quantity.getKey().startsWith(GATES)) {
+        words.add(gates(quantity.getKey().substring(GATES.length()), value));
+      } else if (!plain && !quantity.getKey().endsWith(": phase")) {
         words.add(quantity.getKey() + " " + value);
       }
     }
     return String.join("; ", words);
   }
 
-  List<Line> lines(JsonNode run) {
+  public List<Line> lines(JsonNode run) {
     List<Move> moves = new ArrayList<>();
     JsonNode before = run.required("beginning");
     int number = 0;
@@ -55,7 +58,9 @@ final class Movements {
       }
       before = after;
     }
-    return moves.stream().map(m -> new Line(done(m), moved(m), m.last())).toList();
+    return moves.stream()
+        .map(m -> new Line(worked(m.event()), done(m), moved(m), m.last()))
+        .toList();
   }
 
   /** Whether the event is the second half of the stroke that the move began. */
@@ -66,11 +71,17 @@ final class Movements {
   }
 
   private static String thing(JsonNode event) {
-    return event.path("lever").asText()
-        + "/"
-        + event.path("points").asText()
-        + "/"
-        + event.path("levelCrossing").asText();
+    String kind = event.required("kind").asText();
+    return kind.equals("instrument") ? kind : kind + " " + event.required(named(kind)).asText();
+  }
+
+  /** The field of an event that names what moves. */
+  private static String named(String kind) {
+    return kind.equals("gates") ? "levelCrossing" : kind;
+  }
+
+  private static String worked(JsonNode event) {
+    return event.has("section") ? "section " + event.get("section").asText() : thing(event);
   }
 
   private String done(Move move) {
@@ -88,29 +99,31 @@ final class Movements {
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
-    if (kind.equals("gates")) {
-      return (reverse ? "open the gates of " : "close the gates of ")
-          + event.required("levelCrossing").asText()
-          + " to the road"
-          + far;
-    }
-    return kind.equals("lever")
-        ? (reverse ? "pull " : "replace ")
-            + anchors.labelled("lever", event.required("lever").asText())
-            + far
-        : (reverse ? "reverse points " : "restore points ")
-            + anchors.labelled("points", event.required("points").asText())
-            + far;
+    String name = event.required(named(kind)).asText();
+    return switch (kind) {
+          case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
+          case "points" ->
+              (reverse ? "reverse points " : "restore points ") + parts.labelled("points", name);
+          case "gates" ->
+              (reverse ? "open the gates of " : "close the gates of ") + name + " to the road";
+          default -> throw new IllegalArgumentException("no event of this version: " + event);
+        }
+        + far;
   }
 
   /** What the movement moves outside the frame, and what else is other after it. */
   private String moved(Move move) {
     List<String> moved = new ArrayList<>();
+    String kind = move.event().required("kind").asText();
     String own = "";
-    if (move.event().required("kind").asText().equals("lever")) {
+    if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(anchors.part("lever", lever).required("work"), move.to(), moved);
+      work(parts.part("lever", lever).required("work"), move.to(), moved);
+    } else if (kind.equals("gates")) {
+      String crossing = move.event().required("levelCrossing").asText();
+      own = GATES + crossing;
+      moved.add(gates(crossing, move.to()));
     }
     for (Map.Entry<String, JsonNode> q : move.after().properties()) {
       if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {
@@ -153,12 +166,8 @@ final class Movements {
                   + one(to, " home", " neither home nor given", " given"));
       case "gates" -> {
         boolean road = work.required("normal").asText().equals("across the road");
-        String atNormal = road ? " across the road" : " across the line";
-        String atReverse = road ? " across the line" : " across the road";
-        moved.add(
-            "gates of "
-                + work.required("levelCrossing").asText()
-                + one(to, atNormal, " part-way", atReverse));
+        String stand = road || to.equals("M") ? to : to.equals("N") ? "R" : "N";
+        moved.add(gates(work.required("levelCrossing").asText(), stand));
       }
       case "gate lock" -> {
         boolean in = work.required("normal").asText().equals("in");
@@ -167,14 +176,29 @@ final class Movements {
                 + work.required("levelCrossing").asText()
                 + one(to, in ? " in" : " out", " neither in nor out", in ? " out" : " in"));
       }
-      default -> {}
+      case "wickets" ->
+          moved.add(
+              "wickets of "
+                  + work.required("levelCrossing").asText()
+                  + one(to, " normal", " part-way", " reverse"));
+      case "spare" -> {}
+      default -> throw new IllegalArgumentException("no work of this version: " + work);
     }
   }
 
+  /**
+   * How gates stand.
+   *
+   * @param place N across the road, R across the line
+   */
+  private static String gates(String crossing, String place) {
+    return "gates of " + crossing + one(place, " across the road", " part-way", " across the line");
+  }
+
   private static String list(JsonNode names) {
-    return StreamSupport.stream(names.spliterator(), false)
-        .map(JsonNode::asText)
-        .collect(Collectors.joining(", "));
+    List<String> words = new ArrayList<>();
+    names.forEach(n -> words.add(n.asText()));
+    return String.join(", ", words);
   }
 
   private static String one(String to, String normal, String partWay, String reverse) {

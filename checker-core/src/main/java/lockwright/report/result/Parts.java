@@ -1,20 +1,25 @@
-package lockwright.report.html;
+package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The anchors of the page, by numbers and never by names, which are the author's; and the parts of
- * a result by what names them.
+ * The parts of a result by what names them, and an anchor for each, by numbers and never by names,
+ * which are the author's.
  */
-public final class Anchors {
+public final class Parts {
   private final Map<String, JsonNode> parts = new HashMap<>();
   private final Map<String, String> anchors = new HashMap<>();
 
-  public Anchors(JsonNode result) {
+  /**
+   * @param result the tree of {@code result.json}
+   * @throws IllegalArgumentException if two parts have one name, or a list is not there
+   */
+  public Parts(JsonNode result) {
     number("signal", "id", result.required("layout").required("signals"));
     number("points", "id", result.required("layout").required("points"));
+    number("crossing", "id", result.required("layout").required("levelCrossings"));
     number("track", "id", result.required("layout").required("tracks"));
     number("lever", "id", result.required("levers"));
     number("section", "name", result.required("sections"));

@@ -1,0 +1,126 @@
+package lockwright.report.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.report.html.Markup;
+import lockwright.report.picture.Pictures;
+import lockwright.report.result.Parts;
+
+/** What is not proved and not shown, with its sequence and what the author expects of it. */
+final class Attention {
+  private final JsonNode result;
+  private final Parts anchors;
+  private final Markup m;
+  private final Formula formula;
+  private final RunTable runs;
+
+  Attention(JsonNode result, Parts anchors, Markup m) {
+    this.result = result;
+    this.anchors = anchors;
+    this.m = m;
+    this.formula = new Formula(result, anchors);
+    this.runs = new RunTable(anchors, m);
+  }
+
+  void write() {
+    m.open("section", "aria-labelledby", "attention");
+    m.element("h2", "What is not proved, and not shown", "id", "attention");
+    List<JsonNode> failing = new ArrayList<>();
+    for (JsonNode instance : result.required("requirements")) {
+      if (!Word.of(instance).good() || instance.has("expectation")) {
+        failing.add(instance);
+      }
+    }
+    if (failing.isEmpty()) {
+      m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
+    }
+    for (JsonNode instance : failing) {
+      m.open("div", "class", "failing").open("h3");
+      m.element("span", Word.of(instance).signed(), "class", Verdicts.colour(instance)).text(" ");
+      String id = instance.required("id").asText();
+      m.link(anchors.of("requirement", id), id);
+      m.close();
+      String name = instance.required("name").asText();
+      m.element("p", anchors.part("catalogue", name).required("words").asText());
+      m.open("p").element("code", formula.of(instance)).close();
+      expectation(instance.path("expectation"));
+      if (!Word.of(instance).good()) {
+        finding(instance);
+      }
+      m.close();
+    }
+    m.close();
+  }
+
+  /** What the author says of it beforehand. It changes the outcome of a build, never a verdict. */
+  private void expectation(JsonNode expectation) {
+    if (expectation.isMissingNode()) {
+      return;
+    }
+    boolean waived = expectation.has("until");
+    m.element(
+        "p",
+        (waived ? "Waived to be " : "Expected to be ")
+            + expectation.required("verdict").asText()
+            + (waived
+                ? ", by "
+                    + expectation.required("role").asText()
+                    + ", until "
+                    + expectation.required("until").asText()
+                : "")
+            + ". State: "
+            + expectation.required("state").asText()
+            + ". Reason: "
+            + expectation.required("reason").asText()
+            + " ("
+            + Evidence.place(expectation.required("at"))
+            + ")",
+        "class",
+        "expectation");
+  }
+
+  private void finding(JsonNode instance) {
+    if (instance.has("reason")) {
+      m.element("p", "Nothing is known of it: " + instance.required("reason").asText());
+    }
+    for (JsonNode never : instance.path("proof").path("never")) {
+      m.element(
+          "p",
+          "It cannot be broken, but this never comes about: " + never.required("subject").asText());
+    }
+    if (Word.of(instance) == Word.IMPOSSIBLE) {
+      m.element("p", "It cannot come about from any beginning, however the box is worked.");
+    }
+    JsonNode sequence = instance.path("sequence");
+    if (sequence.isMissingNode()) {
+      return;
+    }
+    JsonNode run = anchors.part("run", sequence.required("run").asText());
+    JsonNode missing = sequence.path("missing");
+    runs.write(run);
+    Drawn.at(m, "The box after it", Pictures.diagram(result, RunTable.last(run)));
+    m.element(
+        "p",
+        sequence.required("breaksBy").asText().equals("movement")
+            ? "The last movement is free, and should not be."
+            : "As things stand after it, the requirement is broken.");
+    m.element(
+        "p",
+        sequence.required("shortest").asBoolean()
+            ? "The search found no sequence of fewer half-strokes and events."
+            : "Perhaps a shorter sequence breaks it too.");
+    if (!missing.isMissingNode()) {
+      int stop = missing.required("stopsAt").asInt();
+      m.element(
+          "p",
+          "Perhaps missing: '"
+              + missing.required("words").asText()
+              + "'; with it "
+              + (stop == 0
+                  ? "the sequence could not begin so"
+                  : "movement " + runs.line(run, stop) + " would not be free")
+              + ". A draft for a competent person; that it mends the requirement is not claimed.");
+    }
+  }
+}
