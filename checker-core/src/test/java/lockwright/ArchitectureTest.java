@@ -63,7 +63,17 @@ class ArchitectureTest {
                   room("report", "railway", "audit", "verdict", "spec", "encode.names"),
                   room("report.picture", "report"),
                   room("report.result", "report"),
-                  room("report.page", "report", "report.picture", "report.result")),
+                  room("report.html", "report", "report.picture"),
+                  room("report.page", "report", "report.picture", "report.result", "report.html"),
+                  room(
+                      "report.lesson",
+                      "report",
+                      "report.picture",
+                      "report.result",
+                      "report.html",
+                      "railway",
+                      "audit",
+                      "working")),
               FROM_RESULT.stream().map(format -> room(format, "report", "report.result")),
               FORMATS.stream().map(ArchitectureTest::format))
           .flatMap(rooms -> rooms)
@@ -88,6 +98,7 @@ class ArchitectureTest {
                   "report.json",
                   "report.result",
                   "report.page",
+                  "report.lesson",
                   "report.picture",
                   "report.sarif")));
 

@@ -29,6 +29,7 @@ import lockwright.report.text.Summary;
 import lockwright.worker.Limits;
 import lockwright.worker.UnfitMachine;
 import org.apache.maven.plugin.AbstractMojo;
+import org.apache.maven.plugin.MojoExecution;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
 import org.apache.maven.plugins.annotations.LifecyclePhase;
@@ -92,6 +93,12 @@ public class CheckMojo extends AbstractMojo {
 
   @Parameter(defaultValue = "${project.basedir}", readonly = true, required = true)
   File basedir;
+
+  @Parameter(defaultValue = "${mojoExecution}", readonly = true)
+  MojoExecution execution;
+
+  @Parameter(defaultValue = "${session.executionRootDirectory}", readonly = true)
+  File top;
 
   /** Where the searches are done, for a folder; for tests to put another in. */
   Function<Path, Searcher> search = Searcher::inChildren;
@@ -196,6 +203,9 @@ public class CheckMojo extends AbstractMojo {
     text.add("full log: " + outputs.folder().resolve(Outputs.LOG));
     text.add("result:   " + outputs.folder().resolve(Outputs.RESULT));
     text.add("report:   " + outputs.folder().resolve(Outputs.PROOF_REPORT));
+    if (findings.tally().broken() > 0) {
+      text.add("lessons:  " + Again.command("lessons", execution, basedir, top, box, date));
+    }
     if (!warnOnly) {
       throw new MojoFailureException(String.join("\n", text));
     }

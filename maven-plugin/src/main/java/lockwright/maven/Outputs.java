@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The folder of outputs. A file in it is whole, and of the check that runs or ran last. */
 record Outputs(Path folder) {
@@ -27,7 +29,11 @@ record Outputs(Path folder) {
 
   private static final List<String> ALL =
       List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE, PROOF_REPORT, SARIF, JUNIT, SUMMARY);
+  private static final String LESSONS = "lessons";
   private static final String UNFINISHED = ".unfinished";
+
+  /** The names that the goal 'lessons' gives, whole or unfinished, and no others. */
+  private static final Pattern LESSON = Pattern.compile("[a-z][a-z0-9-]*\\.html(\\.unfinished)?");
 
   /** The folder, made if it is not there, without what an earlier check left. */
   static Outputs fresh(Path folder) throws IOException {
@@ -36,7 +42,28 @@ record Outputs(Path folder) {
     for (String name : ALL) {
       outputs.remove(name);
     }
+    outputs.removeLessons();
     return outputs;
+  }
+
+  /** The folder of lessons, made if it is not there. */
+  Outputs lessons() throws IOException {
+    return new Outputs(Files.createDirectories(folder.resolve(LESSONS)));
+  }
+
+  /** Removes the lessons that an earlier run left, and nothing else that lies beside them. */
+  void removeLessons() throws IOException {
+    Path lessons = folder.resolve(LESSONS);
+    if (!Files.isDirectory(lessons)) {
+      return;
+    }
+    List<Path> left;
+    try (Stream<Path> all = Files.list(lessons)) {
+      left = all.filter(p -> LESSON.matcher(p.getFileName().toString()).matches()).toList();
+    }
+    for (Path lesson : left) {
+      Files.delete(lesson);
+    }
   }
 
   /** Removes what an earlier run left of a file. */

@@ -4,19 +4,13 @@ import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import lockwright.check.Recheck;
-import lockwright.railway.Box;
-import lockwright.railway.BoxBuilder;
-import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.Shown;
 import lockwright.report.page.ProofReport;
-import lockwright.report.text.Rejection;
 import lockwright.report.text.Summary;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -61,35 +55,13 @@ public class ReportMojo extends AbstractMojo {
   }
 
   private void report(Outputs outputs) throws IOException, MojoFailureException {
-    Path file = outputs.folder().resolve(Outputs.RESULT);
-    if (!Files.isDirectory(box.toPath())) {
-      refuse(outputs, List.of("there is no folder " + folder()), new TreeMap<>(), folder());
-    }
-    BoxBuilder.Built built = BoxBuilder.read(box.toPath());
-    if (built.box().isEmpty()) {
-      List<String> why = Rejection.summary(built.problems(), folder());
-      refuse(outputs, why, built.digests(), folder());
-    }
-    Box read = built.box().orElseThrow();
-    if (!Files.isRegularFile(file)) {
-      refuse(
-          outputs,
-          List.of("there is no " + Outputs.RESULT + " of it; a check writes one: mvn verify"),
-          built.digests(),
-          read.name());
-    }
-    Expectations expectations = null;
-    try {
-      expectations = DateOfBuild.expectations(built.expectations(), date);
-    } catch (MojoFailureException noDate) {
-      refuse(outputs, List.of(noDate.getMessage()), built.digests(), read.name());
-    }
-    byte[] result = Files.readAllBytes(file);
-    Recheck.Outcome outcome = Recheck.of(read, built.digests(), expectations, result);
-    if (outcome instanceof Recheck.Outcome.Refused refused) {
-      refuse(outputs, refused.why(), built.digests(), read.name());
-    } else if (outcome instanceof Recheck.Outcome.Stands stands) {
-      outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(result));
+    CheckedAgain again =
+        CheckedAgain.of(
+            box, Place.shown(box, basedir), outputs.folder().resolve(Outputs.RESULT), date);
+    if (again.outcome() instanceof Recheck.Outcome.Refused refused) {
+      refuse(outputs, refused.why(), again.digests(), again.name());
+    } else if (again.outcome() instanceof Recheck.Outcome.Stands stands) {
+      outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(again.result()));
       tell(stands.findings(), outputs);
     }
   }
@@ -120,9 +92,5 @@ public class ReportMojo extends AbstractMojo {
     List<String> text = new ArrayList<>(Summary.failed(findings));
     text.add("report:   " + report);
     throw new MojoFailureException(String.join("\n", text));
-  }
-
-  private String folder() {
-    return Place.shown(box, basedir);
   }
 }

@@ -95,6 +95,24 @@ class UserBuilds {
         .contains("\n1 of 100 requirements fails (1 broken)\n");
   }
 
+  /** The last line of a red build is a command, which is run as it stands. */
+  @Test
+  void from_a_red_build_to_its_lesson_by_the_command_that_it_names() throws Exception {
+    copy(EXAMPLES.resolve("broken/opposing-signals"), place);
+    String words = "lessons:  mvn ";
+    String command =
+        verify().errors().stream()
+            .filter(l -> l.startsWith(words))
+            .map(l -> l.substring(words.length()).replaceFirst(" -> \\[Help 1\\]$", ""))
+            .findFirst()
+            .orElseThrow();
+    assertThat(command).isEqualTo("lockwright:lessons@check");
+    Build lessons = maven(command.split(" "));
+    assertThat(lessons.exitCode()).isZero();
+    assertThat(Files.readString(place.resolve("target/lockwright/lessons/index.html")))
+        .contains("no conflict: signals 2 and 22");
+  }
+
   /** What a build said and how it ended. */
   private record Build(String log, int exitCode) {
     List<String> errors() {

@@ -3,6 +3,7 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.html.Markup;
 import lockwright.report.picture.Pictures;
 import lockwright.report.result.Parts;
 

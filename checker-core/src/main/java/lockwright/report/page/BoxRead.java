@@ -3,6 +3,8 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 import lockwright.report.result.Parts;
 
 /** What was read of the box and what follows from its layout, to be compared; and the signature. */

@@ -2,6 +2,7 @@ package lockwright.report.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
+import lockwright.report.html.Markup;
 import lockwright.report.picture.Pictures;
 
 /** The pictures of the box, as all levers stand normal. */

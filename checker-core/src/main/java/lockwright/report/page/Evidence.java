@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 import lockwright.report.picture.Pictures;
 import lockwright.report.result.Parts;
 

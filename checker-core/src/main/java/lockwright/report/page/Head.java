@@ -3,6 +3,9 @@ package lockwright.report.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+import lockwright.report.html.Tables;
 import lockwright.report.result.Parts;
 
 /** What was found, in one line; the cautions; what was checked, and by what. */
@@ -19,18 +22,11 @@ record Head(JsonNode result, Parts anchors, Markup m) {
       m.element("p", expectations(result.required("expectations")));
     }
     m.element("p", "Checked in the run that wrote this page.");
-    cautions(m, Formula.names(result.required("cautions")));
+    Sheet.cautions(m, Formula.names(result.required("cautions")));
     parts();
     scope(box);
     files();
     requirements();
-  }
-
-  static void cautions(Markup m, List<String> cautions) {
-    m.open("section", "class", "cautions", "role", "note", "aria-labelledby", "cautions");
-    m.element("h2", "Cautions", "id", "cautions").open("ul");
-    cautions.forEach(c -> m.element("li", c));
-    m.close().close();
   }
 
   /**

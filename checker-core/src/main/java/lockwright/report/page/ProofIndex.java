@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import lockwright.report.Cautions;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+import lockwright.report.html.Tables;
 import lockwright.report.result.CheckedBox;
 import lockwright.report.result.RelativeUri;
 
@@ -73,7 +76,7 @@ public final class ProofIndex {
    * @param title of the build
    */
   public static String of(String title, List<Entry> entries) {
-    Sheet sheet = new Sheet("Proof reports: " + title);
+    Sheet sheet = Sheet.of("Proof reports: " + title);
     Markup m = sheet.markup();
     m.element("h1", "Proof reports: " + title);
     boolean passes = passes(entries);
@@ -89,7 +92,7 @@ public final class ProofIndex {
             + " this build; its files of the spec are still those that were checked, by their"
             + " SHA-256, and its proof report is that of its result.json. To check the certificates"
             + " again, run in the module: mvn lockwright:report");
-    Head.cautions(m, Cautions.ALL);
+    Sheet.cautions(m, Cautions.ALL);
     boxes(m, entries);
     why(m, entries);
     assumptions(m, entries);
@@ -109,7 +112,7 @@ public final class ProofIndex {
       Tables.cell(m, COLUMNS.get(3), entry.box().map(CheckedBox::counted).orElse("none"));
       m.open("td", "data-label", COLUMNS.get(4));
       if (entry.box().isPresent()) {
-        m.file(RelativeUri.of(entry.report()), "proof report");
+        m.linkToPage(RelativeUri.of(entry.report()), "proof report");
       } else {
         m.text("none");
       }

@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import lockwright.report.Cautions;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+import lockwright.report.html.Tables;
 import lockwright.report.result.Parts;
 
 /**
@@ -25,7 +28,7 @@ public final class ProofReport {
   public static String checked(byte[] result) {
     JsonNode json = read(result);
     Parts anchors = new Parts(json);
-    Sheet sheet = new Sheet("Proof report: " + json.required("box").asText());
+    Sheet sheet = Sheet.of("Proof report: " + json.required("box").asText());
     new Head(json, anchors, sheet.markup()).write();
     new Drawn(json, sheet.markup()).write();
     new Verdicts(json, anchors, sheet.markup()).write();
@@ -42,7 +45,7 @@ public final class ProofReport {
    * @param digests of the files of the spec as they are now, by name
    */
   public static String notChecked(String box, List<String> why, SortedMap<String, String> digests) {
-    Sheet sheet = new Sheet("Not checked in this run: " + box);
+    Sheet sheet = Sheet.of("Not checked in this run: " + box);
     Markup m = sheet.markup();
     m.element("h1", "Not checked in this run: " + box);
     m.element(
@@ -55,7 +58,7 @@ public final class ProofReport {
     why.forEach(w -> m.element("li", w));
     m.close();
     m.element("p", "To check the box, run: mvn verify").close();
-    Head.cautions(m, Cautions.ALL);
+    Sheet.cautions(m, Cautions.ALL);
     List<List<String>> files = new ArrayList<>();
     digests.forEach((name, digest) -> files.add(List.of(name, digest)));
     m.open("section", "aria-labelledby", "files");

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 import lockwright.report.result.Movements;
 import lockwright.report.result.Parts;
 

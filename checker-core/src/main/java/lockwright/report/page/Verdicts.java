@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Tables;
 import lockwright.report.result.Parts;
 
 /**

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -34,6 +35,16 @@ public final class Pictures {
   public static Function<Map<String, String>, String> diagrams(JsonNode result) {
     Function<BoxState, String> diagram = DiagramPicture.of(result);
     return state -> diagram.apply(new BoxState(result, state));
+  }
+
+  /** What stands otherwise than normal outside the frame, in words: arms, points, bolts, routes. */
+  public static List<String> outside(JsonNode result, Map<String, String> state) {
+    return StateWords.outside(result, new BoxState(result, state));
+  }
+
+  /** What stands otherwise than normal in the frame, in one sentence. */
+  public static String levers(JsonNode result, Map<String, String> state) {
+    return StateWords.ofLevers(result, new BoxState(result, state));
   }
 
   /** What the shapes of the track diagram mean; once a page is enough. */

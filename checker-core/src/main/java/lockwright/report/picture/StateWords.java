@@ -12,6 +12,15 @@ final class StateWords {
 
   /** The things of the railway: "signal 2 off; points 5 reverse". */
   static String ofRailway(JsonNode result, BoxState state) {
+    List<String> words = outside(result, state);
+    for (JsonNode section : result.path("sections")) {
+      section(section, state).forEach(l -> words.add(name(section) + " " + l));
+    }
+    return words.isEmpty() ? "All is normal." : sentence(words, "all else is normal.");
+  }
+
+  /** What levers work, and the routes set; a phrase for each that is not normal. */
+  static List<String> outside(JsonNode result, BoxState state) {
     List<String> words = new ArrayList<>();
     for (JsonNode signal : result.at("/layout/signals")) {
       add(words, "signal " + id(signal), state.signal(id(signal)), "off", "part-way");
@@ -32,10 +41,7 @@ final class StateWords {
     for (JsonNode route : state.routesSet()) {
       words.add("route " + route.get("name").asText() + " set");
     }
-    for (JsonNode section : result.path("sections")) {
-      section(section, state).forEach(l -> words.add(name(section) + " " + l));
-    }
-    return words.isEmpty() ? "All is normal." : sentence(words, "all else is normal.");
+    return words;
   }
 
   /** How gates stand, and how their lock is: "gates across the road, lock in". */

@@ -11,6 +11,8 @@ import lockwright.audit.EntryVerdict;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Entries;
+import lockwright.report.Rule;
+import lockwright.report.Sequence;
 
 /** What there is to say of each entry of the locking table, left out alone. */
 record EntryLines(Box box) implements EntryVerdict.Cases<List<String>> {

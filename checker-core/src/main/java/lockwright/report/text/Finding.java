@@ -6,6 +6,8 @@ import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
 import lockwright.report.Findings;
+import lockwright.report.Rule;
+import lockwright.report.Sequence;
 
 /** What there is to say of a verdict, below the line with its word. */
 record Finding(Findings findings) implements Audited.Cases<List<String>> {

@@ -1,26 +1,26 @@
-package lockwright.report.page;
+package lockwright.report.html;
 
 import java.util.List;
 
 /** Tables of plain text, each cell under the name of its column where the screen is narrow. */
-final class Tables {
+public final class Tables {
   private Tables() {}
 
-  static void head(Markup m, List<String> columns) {
+  public static void head(Markup m, List<String> columns) {
     m.open("table").open("thead").open("tr");
     columns.forEach(c -> m.element("th", c, "scope", "col"));
     m.close().close().open("tbody");
   }
 
-  static void end(Markup m) {
+  public static void end(Markup m) {
     m.close().close();
   }
 
-  static void cell(Markup m, String column, String text) {
+  public static void cell(Markup m, String column, String text) {
     m.element("td", text, "data-label", column);
   }
 
-  static void write(Markup m, List<String> columns, List<List<String>> rows) {
+  public static void write(Markup m, List<String> columns, List<List<String>> rows) {
     head(m, columns);
     for (List<String> row : rows) {
       m.open("tr");

@@ -1,4 +1,4 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import lockwright.railway.words.Quantity;
  * A played run as numbered lever movements: the two half-strokes of one pull, if nothing comes
  * between them, are one line.
  */
-final class Sequence {
+public final class Sequence {
   private static final int WIDEST = 60;
 
   private final Box box;
@@ -29,6 +29,16 @@ final class Sequence {
    */
   private record Line(
       Event event, SortedMap<String, String> before, SortedMap<String, String> after, int last) {}
+
+  /**
+   * A line in words.
+   *
+   * @param done what is done: "pull 5 West points"
+   * @param moved what that moves outside the frame; empty, if nothing
+   * @param last the number of its last movement, from 1
+   * @param after the value of each quantity then, by its key
+   */
+  public record Told(String done, String moved, int last, SortedMap<String, String> after) {}
 
   private Sequence(Box box, Played played) {
     this.box = box;
@@ -46,7 +56,8 @@ final class Sequence {
     }
   }
 
-  static Sequence of(Box box, Played played) {
+  /** The run of a box. */
+  public static Sequence of(Box box, Played played) {
     return new Sequence(box, played);
   }
 
@@ -78,17 +89,15 @@ final class Sequence {
   }
 
   /** The beginning, and a numbered line for each movement with what it moves. */
-  List<String> text() {
-    boolean severalSections = box.sections().stream().filter(this::touched).count() > 1;
-    MovementWords words = new MovementWords(box, severalSections);
-    Outside outside = new Outside(box);
-    List<String> done = lines.stream().map(l -> words.of(l.event())).toList();
+  public List<String> text() {
+    List<Told> told = told();
+    List<String> done = told.stream().map(Told::done).toList();
     int width = done.stream().mapToInt(String::length).filter(w -> w <= WIDEST).max().orElse(0);
     int digits = Integer.toString(done.size()).length();
-    List<String> text = new ArrayList<>(beginning());
+    List<String> text = new ArrayList<>();
+    beginning().forEach(b -> text.add("  beginning: " + b));
     for (int i = 0; i < done.size(); i++) {
-      Line line = lines.get(i);
-      String moved = outside.of(line.event(), line.before(), line.after());
+      String moved = told.get(i).moved();
       String number = String.format(Locale.ROOT, "%" + (digits + 2) + "d. ", i + 1);
       String padded = done.get(i) + " ".repeat(Math.max(0, width - done.get(i).length()));
       text.add((number + padded + (moved.isEmpty() ? "" : "  " + moved)).stripTrailing());
@@ -96,8 +105,24 @@ final class Sequence {
     return text;
   }
 
+  /** The lines. */
+  public List<Told> told() {
+    boolean severalSections = box.sections().stream().filter(this::touched).count() > 1;
+    MovementWords words = new MovementWords(box, severalSections);
+    Outside outside = new Outside(box);
+    return lines.stream()
+        .map(
+            l ->
+                new Told(
+                    words.of(l.event()),
+                    outside.of(l.event(), l.before(), l.after()),
+                    l.last(),
+                    l.after()))
+        .toList();
+  }
+
   /** The number of the line in which this movement, from 1, is made. */
-  int line(int movement) {
+  public int line(int movement) {
     for (int i = 0; i < lines.size(); i++) {
       if (lines.get(i).last() >= movement) {
         return i + 1;
@@ -107,24 +132,21 @@ final class Sequence {
   }
 
   /** How things stand before: what the run does not touch is left out. */
-  private List<String> beginning() {
+  public List<String> beginning() {
     SortedMap<String, String> first = played.beginning();
     List<String> text = new ArrayList<>();
-    text.add("  beginning: all levers normal");
+    text.add("all levers normal");
     for (String points : new TreeSet<>(box.layout().pointsOfGroundFrames().keySet())) {
       String lie = first.get(Quantity.points(points).key());
       if (!lie.equals("N")) {
-        text.add(
-            "  beginning: points "
-                + points
-                + (lie.equals("R") ? " lie reverse" : " lie neither way"));
+        text.add("points " + points + (lie.equals("R") ? " lie reverse" : " lie neither way"));
       }
     }
     for (LevelCrossing crossing : box.layout().levelCrossings()) {
       String stand = first.get(Quantity.gates(crossing.id()).key());
       if (stand != null) {
         text.add(
-            "  beginning: gates of "
+            "gates of "
                 + crossing.id()
                 + (stand.equals("N")
                     ? " across the road"
@@ -153,7 +175,7 @@ final class Sequence {
       in.add(Outside.counted(number, token) + " in " + e.name());
     }
     String release = first.getOrDefault(Quantity.release(s.name()).key(), "");
-    return "  beginning: section "
+    return "section "
         + s.name()
         + ": "
         + String.join(", ", in)

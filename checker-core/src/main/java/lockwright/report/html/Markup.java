@@ -1,4 +1,4 @@
-package lockwright.report.page;
+package lockwright.report.html;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -8,19 +8,18 @@ import lockwright.report.Shown;
 
 /**
  * Writes HTML that is well-formed XML too. Text is made safe to show and escaped; an attribute is
- * one of a few, a link leads to an anchor of the same page or to a file beside it, and there is
- * neither script nor style in any element. So no word of an author is ever markup.
+ * one of a few, a link leads to an anchor of the same page or to another page on the same disk, and
+ * no attribute has script or style in it. So no word of an author is ever markup.
  */
-final class Markup {
+public final class Markup {
   private static final Set<String> EMPTY = Set.of("meta", "input", "br");
   private static final Set<String> LINES =
       Set.of("p", "li", "tr", "td", "th", "section", "table", "div", "h1", "h2", "h3", "style");
   private static final Pattern ATTRIBUTE =
       Pattern.compile(
-          "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|tabindex|role"
-              + "|data-label|aria-label|aria-labelledby");
+          "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|tabindex|role|hidden"
+              + "|data-label|data-free|aria-label|aria-labelledby|aria-live");
   private static final Pattern ANCHOR = Pattern.compile("[a-z][a-z0-9-]*");
-
   private static final Pattern PATH = Pattern.compile("[A-Za-z0-9._~%-]+(/[A-Za-z0-9._~%-]+)*");
 
   private final StringBuilder html = new StringBuilder("<!DOCTYPE html>\n");
@@ -31,7 +30,7 @@ final class Markup {
    *
    * @param attributes names and values in turn
    */
-  Markup open(String element, String... attributes) {
+  public Markup open(String element, String... attributes) {
     html.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
       if (!ATTRIBUTE.matcher(attributes[i]).matches()) {
@@ -50,7 +49,7 @@ final class Markup {
   }
 
   /** Closes the element that was opened last. */
-  Markup close() {
+  public Markup close() {
     String element = open.pop();
     html.append("</").append(element).append('>');
     if (LINES.contains(element)) {
@@ -59,36 +58,43 @@ final class Markup {
     return this;
   }
 
-  Markup text(String text) {
+  public Markup text(String text) {
     html.append(escaped(text));
     return this;
   }
 
   /** An element with nothing but text in it. */
-  Markup element(String element, String text, String... attributes) {
+  public Markup element(String element, String text, String... attributes) {
     return open(element, attributes).text(text).close();
   }
 
   /** A link to an anchor of this page. */
-  Markup link(String anchor, String text) {
+  public Markup link(String anchor, String text) {
     if (!ANCHOR.matcher(anchor).matches()) {
       throw new IllegalArgumentException("no anchor: " + anchor);
     }
-    html.append("<a href=\"#").append(anchor).append("\">").append(escaped(text)).append("</a>");
-    return this;
+    return linkTo("#" + anchor, text);
   }
 
-  /** A link to another page on the same disk. */
-  Markup file(String path, String text) {
+  /**
+   * A link to another page on the same disk.
+   *
+   * @param path a relative reference, with slashes
+   */
+  public Markup linkToPage(String path, String text) {
     if (!PATH.matcher(path).matches()) {
       throw new IllegalArgumentException("no path: " + path);
     }
-    html.append("<a href=\"").append(path).append("\">").append(escaped(text)).append("</a>");
+    return linkTo(path, text);
+  }
+
+  private Markup linkTo(String where, String text) {
+    html.append("<a href=\"").append(where).append("\">").append(escaped(text)).append("</a>");
     return this;
   }
 
   /** Something that another room has written and escaped: a style sheet or a picture. */
-  Markup written(String markup) {
+  public Markup written(String markup) {
     html.append(markup);
     return this;
   }
@@ -98,7 +104,7 @@ final class Markup {
    *
    * @throws IllegalStateException if an element is still open
    */
-  String page() {
+  public String page() {
     if (!open.isEmpty()) {
       throw new IllegalStateException("still open: " + open);
     }

@@ -1,4 +1,4 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 
 /** What a movement moves outside the frame: 2.2 of {@code docs/meaning.md}, in words. */
-final class Outside {
+public final class Outside {
   private final Box box;
 
   Outside(Box box) {
@@ -101,7 +101,7 @@ final class Outside {
   }
 
   /** "1 token", "2 tokens", "2 staffs". */
-  static String counted(String number, String token) {
+  public static String counted(String number, String token) {
     return number + " " + token + (number.equals("1") ? "" : "s");
   }
 }

@@ -1,4 +1,4 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import java.util.Locale;
 import lockwright.railway.Box;

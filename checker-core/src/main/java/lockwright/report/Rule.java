@@ -1,11 +1,11 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import java.util.List;
 import java.util.Map;
 import lockwright.railway.requirement.Requirement;
 
 /** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
-final class Rule {
+public final class Rule {
   private static final Map<String, String> WORDS =
       Map.ofEntries(
           Map.entry(
@@ -54,12 +54,12 @@ final class Rule {
 
   private Rule() {}
 
-  static String words(Requirement requirement) {
+  public static String words(Requirement requirement) {
     return WORDS.get(requirement.name());
   }
 
   /** What is so at the end of a sequence that breaks the requirement. */
-  static String broken(Requirement requirement) {
+  public static String broken(Requirement requirement) {
     if (requirement instanceof Requirement.PointsSet r) {
       return "signal " + r.signal() + " is off, and no route of it lies with its flank traps";
     } else if (requirement instanceof Requirement.PointsBolted r) {

@@ -1,4 +1,4 @@
-package lockwright.report.text;
+package lockwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

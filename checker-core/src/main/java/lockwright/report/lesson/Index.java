@@ -1,0 +1,40 @@
+package lockwright.report.lesson;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import lockwright.report.html.Markup;
+import lockwright.report.html.Sheet;
+
+/** The page that leads to the lessons of a box. */
+record Index(JsonNode result, List<Lesson> lessons) {
+  String page() {
+    Sheet sheet = Sheet.of("Lessons: " + result.required("box").asText());
+    Markup m = sheet.markup();
+    m.element("h1", "Lessons: " + result.required("box").asText());
+    List<String> cautions = new ArrayList<>();
+    result.required("cautions").forEach(c -> cautions.add(c.asText()));
+    Sheet.cautions(m, cautions);
+    m.element(
+        "p",
+        "Each lesson is one file. It can be sent or copied alone, and needs no network to be read.");
+    group(m, "breaches", "What goes wrong", lessons.stream().filter(Lesson::breach).toList());
+    group(m, "orders", "Pulling orders", lessons.stream().filter(l -> !l.breach()).toList());
+    return sheet.finish();
+  }
+
+  private static void group(Markup m, String anchor, String heading, List<Lesson> lessons) {
+    m.open("section", "aria-labelledby", anchor).element("h2", heading, "id", anchor);
+    if (lessons.isEmpty()) {
+      m.element("p", "There is no lesson of this kind.");
+    } else {
+      m.open("ul");
+      for (Lesson lesson : lessons) {
+        m.open("li").linkToPage(lesson.file(), lesson.id());
+        m.text(lesson.steps() == 1 ? ", 1 step" : ", " + lesson.steps() + " steps").close();
+      }
+      m.close();
+    }
+    m.close();
+  }
+}
