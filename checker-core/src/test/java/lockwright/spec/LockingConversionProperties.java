@@ -45,7 +45,7 @@ class LockingConversionProperties {
     Files.delete(folder);
   }
 
-  @Property(tries = 500, seed = "20261125")
+  @Property(tries = 200, seed = "20261125")
   void there_and_back_the_entries_are_the_same_and_the_bytes_too(@ForAll("tables") List<Row> table)
       throws IOException {
     List<String> entries = table.stream().flatMap(Row::entries).toList();
