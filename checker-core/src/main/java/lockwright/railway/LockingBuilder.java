@@ -48,6 +48,7 @@ final class LockingBuilder {
     builder.refuseTwice();
     builder.refuseIdle();
     builder.refuseImmovable();
+    Converses.compare(table, builder.entries, problems);
     return builder.entries;
   }
 
@@ -59,8 +60,10 @@ final class LockingBuilder {
       lock.others().forEach(this::movable);
       lock.others().forEach(other -> refuseItself(row.lever(), other));
       refuseOwnCondition(row, lock);
-      refuseHoldingRule(row, lock);
-      entries.add(entry(row, lock));
+      if (!lock.isConverse()) {
+        refuseHoldingRule(row, lock);
+        entries.add(entry(row, lock));
+      }
     }
   }
 
