@@ -61,8 +61,9 @@ final class Explaining {
     }
     Position stands = Position.valueOf(state.values().get(Quantity.lever(asked.lever()).key()));
     List<Way> ways = ways(state, stands);
+    boolean cannotBe = arrival instanceof Arrival.Forbidden || arrival instanceof Arrival.Never;
     Optional<Outcome> freeing =
-        stands == Position.M || ways.get(0).free()
+        cannotBe || stands == Position.M || ways.get(0).free()
             ? Optional.empty()
             : Optional.of(freeing(state, stands));
     return new Explanation(box, asked, arrival, state, stands, ways, freeing);
@@ -89,8 +90,7 @@ final class Explaining {
     if (walks(strokes).shortest(beginnings, goal) instanceof Outcome.Found found) {
       return new Arrival.Otherwise(found.walk());
     }
-    Outcome byParts =
-        new Walks(box, parted, parted.movements(), most).shortest(beginnings, goal);
+    Outcome byParts = new Walks(box, parted, parted.movements(), most).shortest(beginnings, goal);
     if (byParts instanceof Outcome.Found found) {
       return new Arrival.ByParts(found.walk());
     } else if (byParts instanceof Outcome.NotWithin limit) {
@@ -112,7 +112,8 @@ final class Explaining {
         all.addAll(asked.partWay());
         for (String before : all.subList(0, all.indexOf(e.lever()))) {
           needs.add(
-              new Need(stands(before, state), new Hold("pulled after " + before, Optional.empty())));
+              new Need(
+                  stands(before, state), new Hold("pulled after " + before, Optional.empty())));
         }
         ordered.add(new Movement(e, needs, movement.effects()));
       }
@@ -146,8 +147,7 @@ final class Explaining {
   /** The holds of the first half-stroke; of a whole one, those too that possibility alone reads. */
   private Way way(State state, Position from, Position to) {
     Position first = from == Position.M ? to : Position.M;
-    List<Hold> bySafety =
-        parted.holds(state, new Event.LeverMoves(asked.lever(), from, first));
+    List<Hold> bySafety = parted.holds(state, new Event.LeverMoves(asked.lever(), from, first));
     List<Hold> all = new ArrayList<>(bySafety);
     if (from != Position.M) {
       whole.holds(state, new Event.LeverMoves(asked.lever(), from, to)).stream()
@@ -178,8 +178,7 @@ final class Explaining {
   /** The stroke, by whole strokes of the other levers; those part-way may be finished. */
   private Outcome freeing(State state, Position stands) {
     Position to = stands == Position.N ? Position.R : Position.N;
-    Movement stroke =
-        whole.movement(new Event.LeverMoves(asked.lever(), stands, to)).orElseThrow();
+    Movement stroke = whole.movement(new Event.LeverMoves(asked.lever(), stands, to)).orElseThrow();
     List<Condition> goal = stroke.requires().stream().map(Need::condition).toList();
     return walks(strokes).shortest(List.of(state), goal);
   }

@@ -14,8 +14,8 @@ import lockwright.working.State;
  *     reached, or as in a beginning if it cannot be
  * @param stands where the lever stands
  * @param ways one from an end; from part-way two
- * @param freeing if the lever is held at an end: the fewest whole strokes and events after which it
- *     can make its stroke
+ * @param freeing if the lever is held at an end, in a state that can be or may be: the fewest whole
+ *     strokes and events after which it can make its stroke
  */
 public record Explanation(
     Box box,

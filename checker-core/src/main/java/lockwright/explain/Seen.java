@@ -53,11 +53,12 @@ final class Seen {
 
   /** The lever is one that the entry names as locked, or as giving the release. */
   private String asOther(String a, boolean endForbidden) {
+    if (!applies() || (entry.kind() == Entry.Kind.RELEASED_BY && !endForbidden)) {
+      return piece(a);
+    }
     return switch (entry.kind()) {
       case RELEASED_BY ->
-          endForbidden
-              ? "back lock: " + a + stands(a) + ", and needs the release that " + lever + " gives"
-              : "holding piece: " + a + stands(a) + ", and its piece holds " + lever + " as it lies";
+          "back lock: " + a + stands(a) + ", and needs the release that " + lever + " gives";
       case LOCKS -> "converse: " + a + stands(a) + ", and holds " + lever + " normal";
       case LOCKS_BOTH_WAYS, WHILE_NORMAL_LOCKS_BOTH_WAYS ->
           "lock both ways: " + a + stands(a) + ", and holds " + lever + " as it lies";
@@ -71,11 +72,24 @@ final class Seen {
     String a = entry.lever();
     return endForbidden
         ? "condition: with " + lever + " moved the entry would act on levers that stand against it"
-        : "holding piece: " + a + stands(a) + ", and its piece holds " + lever + " as it lies";
+        : piece(a);
+  }
+
+  private String piece(String a) {
+    return "holding piece: " + a + stands(a) + ", and its piece holds " + lever + " as it lies";
+  }
+
+  /** Whether its conditions hold; a lever part-way satisfies either. */
+  private boolean applies() {
+    return entry.when().stream()
+        .allMatch(c -> stand.get(c.lever()).matches("M|" + c.position().name()));
   }
 
   /** The conditions on other levers than this, with which it applies now. */
   private String conditions() {
+    if (!applies()) {
+      return "";
+    }
     String applies =
         entry.when().stream()
             .filter(c -> !c.lever().equals(lever))

@@ -117,7 +117,10 @@ public final class ExplanationText {
     if (arrival instanceof Arrival.AsGiven a) {
       reached("this state is reached from all levers normal", a.walk());
     } else if (arrival instanceof Arrival.Otherwise a) {
-      reached("this state is reached from all levers normal, but not by these pulls alone", a.walk());
+      reached(
+          "this state is reached from all levers normal, though not by these pulls in the order"
+              + " given alone",
+          a.walk());
     } else if (arrival instanceof Arrival.ByParts a) {
       reached(
           "this state is not reached by whole strokes with every conditional piece holding, but by"
