@@ -3,6 +3,7 @@ package lockwright.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -36,40 +37,60 @@ class WalksProperties {
     Working working = Working.whole(box);
     BruteForce all = BruteForce.of(working);
     List<State> beginnings = Walks.beginnings(box, working, ALL);
-    Walks walks = new Walks(box, working, working.movements(), ALL);
     for (Movement movement : working.movements()) {
-      List<Condition> goal = new ArrayList<>();
-      movement.requires().stream().map(Need::condition).forEach(goal::add);
-      OptionalInt shortest = all.shortest(movement.needs());
-      Outcome outcome = walks.shortest(beginnings, goal);
-      if (shortest.isEmpty()) {
-        assertThat(outcome).as(movement.event().key()).isInstanceOf(Outcome.Never.class);
-      } else {
-        Walk walk = ((Outcome.Found) outcome).walk();
-        assertThat(walk.events()).as(movement.event().key()).hasSize(shortest.getAsInt());
+      List<Condition> goal = movement.requires().stream().map(Need::condition).toList();
+      Walk walk = compare(box, working, beginnings, goal, all.shortest(movement.needs()));
+      if (walk != null) {
         assertThat(working.free(play(working, walk), movement.event())).isTrue();
       }
-      COUNTED.merge(shortest.isEmpty() ? "never" : "found", 1, Integer::sum);
-      assertLimit(walks(box, working), beginnings, goal, shortest);
+    }
+    List<State> reached = new ArrayList<>();
+    all.forEach(reached::add);
+    for (int i = 1; i <= 5; i++) {
+      List<Condition> levers = levers(working, reached.get((reached.size() - 1) * i / 5));
+      Walk walk = compare(box, working, beginnings, levers, all.shortest(Condition.all(levers)));
+      assertThat(levers).allMatch(c -> c.evaluate(walk.to()));
     }
   }
 
-  /** Few states allowed: what is said not to be there is not there. */
-  private static Walks walks(Box box, Working working) {
-    return new Walks(box, working, working.movements(), 20);
+  /** Every lever stands as it does there. */
+  private static List<Condition> levers(Working working, State state) {
+    List<Condition> levers = new ArrayList<>();
+    for (int i = 0; i < working.quantities().size(); i++) {
+      if (working.quantities().get(i).key().startsWith("lever ")) {
+        BitSet there = new BitSet();
+        there.set(state.indices()[i]);
+        levers.add(Condition.oneOf(i, working.quantities().get(i), there));
+      }
+    }
+    return levers;
   }
 
-  private static void assertLimit(
-      Walks walks, List<State> beginnings, List<Condition> goal, OptionalInt shortest) {
-    Outcome outcome = walks.shortest(beginnings, goal);
-    if (outcome instanceof Outcome.NotWithin limit) {
-      assertThat(shortest.orElse(Integer.MAX_VALUE)).isGreaterThan(limit.movements());
-      COUNTED.merge("limit met", 1, Integer::sum);
-    } else if (outcome instanceof Outcome.Never) {
-      assertThat(shortest).isEmpty();
-    } else {
-      assertThat(((Outcome.Found) outcome).walk().events()).hasSize(shortest.orElseThrow());
+  /** The walk, if there is one: as short as brute force says, also where few states are allowed. */
+  private static Walk compare(
+      Box box,
+      Working working,
+      List<State> beginnings,
+      List<Condition> goal,
+      OptionalInt shortest) {
+    Walk walk = null;
+    for (int most : new int[] {2, 4, 8, 16, 32, 64, ALL}) {
+      Outcome outcome =
+          new Walks(box, working, working.movements(), most).shortest(beginnings, goal);
+      if (outcome instanceof Outcome.NotWithin limit) {
+        assertThat(most).isLessThan(ALL);
+        assertThat(shortest.orElse(Integer.MAX_VALUE)).isGreaterThan(limit.movements());
+        COUNTED.merge("limit met", 1, Integer::sum);
+      } else if (outcome instanceof Outcome.Never) {
+        assertThat(shortest).isEmpty();
+        COUNTED.merge("never", 1, Integer::sum);
+      } else {
+        walk = ((Outcome.Found) outcome).walk();
+        assertThat(walk.events()).hasSize(shortest.orElseThrow());
+        COUNTED.merge("found", 1, Integer::sum);
+      }
     }
+    return walk;
   }
 
   private static State play(Working working, Walk walk) {
