@@ -93,6 +93,11 @@ final class Search {
     return new Result.None(states.size());
   }
 
+  /** All states come to, in the order in which they were, with what is not looked at as 0. */
+  List<int[]> reached() {
+    return states.stream().map(Packed::values).toList();
+  }
+
   private void add(int[] values, int parent, Movement movement, int movements) {
     Packed packed = new Packed(values);
     Integer known = places.get(packed);

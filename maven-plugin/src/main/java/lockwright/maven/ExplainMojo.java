@@ -2,15 +2,12 @@ package lockwright.maven;
 
 import java.io.File;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.explain.Asked;
 import lockwright.explain.Explanation;
 import lockwright.railway.Box;
-import lockwright.railway.BoxBuilder;
 import lockwright.report.explain.ExplanationText;
-import lockwright.report.text.Rejection;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugin.MojoFailureException;
@@ -51,7 +48,8 @@ public class ExplainMojo extends AbstractMojo {
   @Override
   public void execute() throws MojoExecutionException, MojoFailureException {
     try {
-      Box read = read();
+      String folder = Place.shown(box, basedir);
+      Box read = ReadSpec.box(box, folder, "NOT EXPLAINED", getLog());
       Asked asked = Asked.written(reversed, partWay, lever);
       List<Asked.Fault> faults = asked.faults(read);
       if (!faults.isEmpty()) {
@@ -60,28 +58,10 @@ public class ExplainMojo extends AbstractMojo {
       if (states < 1) {
         refuse(List.of("lockwright.states is " + states + ": 1 or more"));
       }
-      ExplanationText.lines(Explanation.of(read, asked, states), Place.shown(box, basedir))
-          .forEach(getLog()::info);
+      ExplanationText.lines(Explanation.of(read, asked, states), folder).forEach(getLog()::info);
     } catch (UncheckedIOException e) {
       throw new MojoExecutionException("NOT EXPLAINED: files fail: " + e.getMessage(), e);
     }
-  }
-
-  private Box read() throws MojoFailureException {
-    String folder = Place.shown(box, basedir);
-    if (!Files.isDirectory(box.toPath())) {
-      throw new MojoFailureException(
-          "NOT EXPLAINED: there is no folder "
-              + folder
-              + "; the property lockwright.box names the folder of the spec");
-    }
-    BoxBuilder.Built built = BoxBuilder.read(box.toPath());
-    if (built.box().isEmpty()) {
-      Rejection.lines(built.problems(), folder).forEach(getLog()::error);
-      throw new MojoFailureException(
-          String.join("\n", Rejection.summary(built.problems(), folder)));
-    }
-    return built.box().get();
   }
 
   private static void refuse(List<String> why) throws MojoFailureException {
