@@ -49,7 +49,7 @@ public class ExplainMojo extends AbstractMojo {
   public void execute() throws MojoExecutionException, MojoFailureException {
     try {
       String folder = Place.shown(box, basedir);
-      Box read = ReadSpec.box(box, folder, "NOT EXPLAINED", getLog());
+      Box read = ReadSpec.box(box, folder, "NOT EXPLAINED", getLog()).box().orElseThrow();
       Asked asked = Asked.written(reversed, partWay, lever);
       List<Asked.Fault> faults = asked.faults(read);
       if (!faults.isEmpty()) {

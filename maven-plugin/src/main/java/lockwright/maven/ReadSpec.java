@@ -3,7 +3,6 @@ package lockwright.maven;
 import java.io.File;
 import java.nio.file.Files;
 import java.util.List;
-import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.report.text.Rejection;
 import org.apache.maven.plugin.MojoFailureException;
@@ -14,12 +13,13 @@ final class ReadSpec {
   private ReadSpec() {}
 
   /**
-   * The box, if there is nothing wrong with its spec; all that is wrong is told.
+   * With a box, if there is nothing wrong with its spec; all that is wrong is told.
    *
    * @param shown the folder, as it is named to the user
    * @param failure what the failure begins with, in capitals
    */
-  static Box box(File box, String shown, String failure, Log log) throws MojoFailureException {
+  static BoxBuilder.Built box(File box, String shown, String failure, Log log)
+      throws MojoFailureException {
     if (!Files.isDirectory(box.toPath())) {
       throw new MojoFailureException(
           failure
@@ -33,6 +33,6 @@ final class ReadSpec {
       List<String> summary = Rejection.summary(built.problems(), shown);
       throw new MojoFailureException(failure + ": " + String.join("\n", summary));
     }
-    return built.box().get();
+    return built;
   }
 }

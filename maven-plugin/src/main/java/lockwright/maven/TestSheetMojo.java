@@ -4,7 +4,8 @@ import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import lockwright.railway.Box;
+import java.util.SortedMap;
+import lockwright.railway.BoxBuilder;
 import lockwright.report.Cautions;
 import lockwright.report.Shown;
 import lockwright.report.testsheet.Papers;
@@ -50,17 +51,19 @@ public class TestSheetMojo extends AbstractMojo {
         throw new MojoFailureException(
             "NO TEST SHEET: lockwright.states is " + states + ": 1 or more");
       }
-      Box read = ReadSpec.box(box, Place.shown(box, basedir), "NO TEST SHEET", getLog());
-      write(TestSheet.of(read, states), outputs);
+      BoxBuilder.Built read =
+          ReadSpec.box(box, Place.shown(box, basedir), "NO TEST SHEET", getLog());
+      write(TestSheet.of(read.box().orElseThrow(), states), read.digests(), outputs);
     } catch (IOException | UncheckedIOException e) {
       throw new MojoExecutionException("NO TEST SHEET: files fail: " + e.getMessage(), e);
     }
   }
 
-  private void write(TestSheet sheet, Outputs outputs) throws IOException {
-    outputs.write(Outputs.TEST_SHEET.get(0), Papers.text(sheet));
-    outputs.write(Outputs.TEST_SHEET.get(1), Papers.csv(sheet));
-    outputs.write(Outputs.TEST_SHEET.get(2), Papers.page(sheet));
+  private void write(TestSheet sheet, SortedMap<String, String> digests, Outputs outputs)
+      throws IOException {
+    outputs.write(Outputs.TEST_SHEET.get(0), Papers.text(sheet, digests));
+    outputs.write(Outputs.TEST_SHEET.get(1), Papers.csv(sheet, digests));
+    outputs.write(Outputs.TEST_SHEET.get(2), Papers.page(sheet, digests));
     getLog()
         .info(
             Shown.line(sheet.box().name())

@@ -1,6 +1,7 @@
 package lockwright.report.testsheet;
 
 import java.util.List;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.report.Cautions;
@@ -14,8 +15,8 @@ import lockwright.testsheet.TestSheet;
 final class CsvPaper {
   private CsvPaper() {}
 
-  static String of(TestSheet sheet) {
-    SheetWords words = new SheetWords(sheet);
+  static String of(TestSheet sheet, SortedMap<String, String> digests) {
+    SheetWords words = new SheetWords(sheet, digests);
     StringBuilder csv =
         new StringBuilder(
             row("kind", "number", "under", "set up", "reversed", "do", "expect", "why", "done"));
@@ -23,6 +24,7 @@ final class CsvPaper {
     csv.append(said("tried on the frame by", ""));
     csv.append(said("signed", ""));
     SheetWords.RULES.forEach(r -> csv.append(said("rule", r)));
+    words.files().forEach(f -> csv.append(said("file", f)));
     words.coverage().forEach(c -> csv.append(said("coverage", c)));
     words.notCovered().forEach(c -> csv.append(said("not covered", c)));
     words.tokens().forEach(t -> csv.append(said("tokens", t)));

@@ -1,6 +1,7 @@
 package lockwright.report.testsheet;
 
 import java.util.List;
+import java.util.SortedMap;
 import lockwright.report.Cautions;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
@@ -21,9 +22,9 @@ final class PrintPage {
   private final Markup m;
   private final Sheet page;
 
-  PrintPage(TestSheet sheet) {
+  PrintPage(TestSheet sheet, SortedMap<String, String> digests) {
     this.sheet = sheet;
-    this.words = new SheetWords(sheet);
+    this.words = new SheetWords(sheet, digests);
     this.page = Sheet.of("Locking test sheet: " + sheet.box().name());
     this.m = page.markup();
   }
@@ -32,6 +33,7 @@ final class PrintPage {
     m.element("h1", "Locking test sheet and pulling orders: " + sheet.box().name());
     Sheet.cautions(m, Cautions.ALL);
     list("How to use it", "rules", SheetWords.RULES);
+    list("Of these files", "files", words.files());
     list("Coverage", "coverage", words.coverage());
     if (!words.notCovered().isEmpty()) {
       list("Entries not covered", "not-covered", words.notCovered());

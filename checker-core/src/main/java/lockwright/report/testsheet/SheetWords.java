@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
@@ -29,8 +30,8 @@ final class SheetWords {
               + " it ended.",
           "Make the movements of the set-up first. Each of them has to be free: if one is held, that"
               + " is a failure of the line.",
-          "Held: the lever has to stay locked against the full force of a pull, and is left where it"
-              + " stands. Free: the lever is moved fully over, and stays so.",
+          "Held: the lever has to stay locked when it is pulled firmly, and is left where it stands."
+              + " Free: the lever is moved fully over, and stays so.",
           "Tick a line only if it went as it says. After a failure put the frame back to the state"
               + " of the next line before going on.",
           "Each line was played on the box as its files say it is. A set-up is the shortest found"
@@ -41,13 +42,20 @@ final class SheetWords {
               + " found only where it hinders a line.");
 
   private final TestSheet sheet;
+  private final SortedMap<String, String> digests;
   private final Box box;
   private final MovementWords movements;
 
-  SheetWords(TestSheet sheet) {
+  SheetWords(TestSheet sheet, SortedMap<String, String> digests) {
     this.sheet = sheet;
+    this.digests = digests;
     this.box = sheet.box();
     this.movements = new MovementWords(box, box.sections().size() > 1);
+  }
+
+  /** The files that the box was read from. */
+  List<String> files() {
+    return digests.entrySet().stream().map(f -> f.getKey() + ", SHA-256 " + f.getValue()).toList();
   }
 
   /** The coverage figures. */

@@ -1,6 +1,7 @@
 package lockwright.report.testsheet;
 
 import java.util.List;
+import java.util.SortedMap;
 import lockwright.report.Cautions;
 import lockwright.report.Shown;
 import lockwright.testsheet.Line;
@@ -15,9 +16,9 @@ final class TextPaper {
   private final SheetWords words;
   private final StringBuilder text = new StringBuilder();
 
-  TextPaper(TestSheet sheet) {
+  TextPaper(TestSheet sheet, SortedMap<String, String> digests) {
     this.sheet = sheet;
-    this.words = new SheetWords(sheet);
+    this.words = new SheetWords(sheet, digests);
   }
 
   String text() {
@@ -25,6 +26,8 @@ final class TextPaper {
     Cautions.ALL.forEach(c -> line("Caution: ", c));
     line("", "");
     SheetWords.RULES.forEach(r -> line("- ", r));
+    heading("Of these files", '-');
+    words.files().forEach(f -> line("- ", f));
     heading("Coverage", '-');
     words.coverage().forEach(c -> line("- ", c));
     words.notCovered().forEach(c -> line("- not covered: ", c));
