@@ -125,9 +125,13 @@ final class Writer {
     notTried.add(new NotTried(trial, why(trial, perhaps, with, against)));
   }
 
-  private static void plan(
+  /** A line that there is already serves, if no token lock or other rule hides the trial there. */
+  private void plan(
       Trial trial, int[] state, boolean alone, Map<String, Plan> own, Map<String, Plan> all) {
     String key = key(state, trial.lever(), trial.aspect() == Aspect.ROTATION_KEPT);
+    if (alone && all.containsKey(key) && !all.get(key).alone() && hidden(trial)) {
+      key = key + " itself";
+    }
     Plan plan = all.get(key);
     if (plan == null) {
       plan = new Plan(state, alone);
@@ -135,6 +139,11 @@ final class Writer {
       own.put(key, plan);
     }
     plan.trials().add(trial);
+  }
+
+  /** With all levers normal, as the tokens are at first. */
+  private boolean hidden(Trial trial) {
+    return strokes.besides(trial).stream().anyMatch(n -> !n.condition().evaluate(beginning));
   }
 
   private String why(Trial trial, int[] perhaps, int[] with, int[] against) {

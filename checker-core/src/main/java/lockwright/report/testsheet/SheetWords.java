@@ -166,7 +166,9 @@ final class SheetWords {
           "held by " + hold.entry().map(e -> e.words() + " (" + e.at() + ")").orElse(hold.words()));
     }
     for (Trial trial : line.covers()) {
-      why.add(trial.aspect().words() + ": " + trial.entry().words());
+      boolean hidden = trial.aspect().held() && !line.alone();
+      why.add(
+          trial.aspect().words() + (hidden ? " (not alone)" : "") + ": " + trial.entry().words());
     }
     return why;
   }

@@ -72,7 +72,7 @@ class PapersTest {
             """)
         .contains("[ ] pull 2 Branch home: free   (reversed: 3, 4)\n")
         .contains("5 of 5 entries of the table are covered both ways")
-        .contains("not alone: in every state that can be reached others hold the lever too");
+        .contains("converse (not alone): 1 locks 4", "not alone: in every state that can");
   }
 
   @Test
