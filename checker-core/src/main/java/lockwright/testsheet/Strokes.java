@@ -76,6 +76,11 @@ final class Strokes {
     return entries(wholeNeeds(trial), values);
   }
 
+  /** The entries that surely hold the lever of a trial. */
+  List<Entry> surelyHolding(Trial trial, int[] values) {
+    return entries(partedNeeds(trial), values);
+  }
+
   private static List<Entry> entries(Stream<Need> needs, int[] values) {
     return needs
         .filter(n -> !n.condition().evaluate(values))

@@ -103,6 +103,10 @@ final class Writer {
   }
 
   private void plan(Trial trial, Map<String, Plan> own, Map<String, Plan> all) {
+    if (box.frame().lever(trial.lever()).work() instanceof Work.Spare) {
+      notTried.add(new NotTried(trial, "lever " + trial.lever() + " is spare, and does not move"));
+      return;
+    }
     int[] perhaps = null;
     int[] with = null;
     int[] against = null;
@@ -156,7 +160,7 @@ final class Writer {
       return "not alone: in every state "
           + where
           + " others hold the lever too; in the nearest "
-          + words(strokes.holding(trial, with), trial.entry());
+          + words(strokes.surelyHolding(trial, with), trial.entry());
     }
     if (against == null) {
       return "in no state " + where + " do its levers stand so";
@@ -237,6 +241,9 @@ final class Writer {
     }
     now = surely.isEmpty() ? whole.make(at, stroke) : at;
     boolean alone = perhaps.size() == 1 && surely.size() == 1 && surely.get(0).entry().isPresent();
+    if (plan.trials().stream().anyMatch(t -> !shows(t, surely, plan.alone(), alone))) {
+      throw new IllegalStateException("lever " + lever + " is not as planned in " + at);
+    }
     lines.add(
         new Line(
             lines.size() + 1,
@@ -249,6 +256,14 @@ final class Writer {
             alone,
             plan.trials(),
             now));
+  }
+
+  /** Whether what was played is what the trial is to show. */
+  private static boolean shows(Trial trial, List<Hold> held, boolean toBeAlone, boolean alone) {
+    return trial.aspect().held()
+        ? held.stream().anyMatch(h -> h.entry().filter(trial.entry()::equals).isPresent())
+            && (alone || !toBeAlone)
+        : held.isEmpty();
   }
 
   private Condition is(int quantity, int value) {
