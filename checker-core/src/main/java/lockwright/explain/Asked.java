@@ -85,11 +85,14 @@ public record Asked(List<String> reversed, List<String> partWay, String lever) {
       return Optional.of(
           new Fault(setting, "the frame has no lever '" + id + "'", "its levers are " + all(box)));
     }
-    if (lever.get().work() instanceof Work.Spare) {
+    if (!lever.get().work().moves()) {
       return Optional.of(
           new Fault(
               setting,
-              "lever " + id + " is spare: it works nothing, and does not move",
+              "lever "
+                  + id
+                  + (lever.get().work() instanceof Work.Spare ? " is spare" : " is out of use")
+                  + ": it works nothing, and does not move",
               setting.endsWith("lever") ? "ask about another" : "leave it out"));
     }
     return Optional.empty();

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
-import lockwright.railway.frame.Work;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -76,7 +75,7 @@ final class Writer {
     Map<String, Plan> all = new LinkedHashMap<>();
     byLever.put("", new LinkedHashMap<>());
     for (Lever lever : box.frame().levers()) {
-      if (!(lever.work() instanceof Work.Spare)) {
+      if (lever.work().moves()) {
         Plan plan = new Plan(reach.states().get(0), false);
         byLever.get("").put(lever.id(), plan);
         all.put(key(plan.state(), lever.id(), false), plan);
@@ -103,8 +102,8 @@ final class Writer {
   }
 
   private void plan(Trial trial, Map<String, Plan> own, Map<String, Plan> all) {
-    if (box.frame().lever(trial.lever()).work() instanceof Work.Spare) {
-      notTried.add(new NotTried(trial, "lever " + trial.lever() + " is spare, and does not move"));
+    if (!box.frame().lever(trial.lever()).work().moves()) {
+      notTried.add(new NotTried(trial, "lever " + trial.lever() + " does not move"));
       return;
     }
     int[] perhaps = null;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,9 +33,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Each engine alone on every example and published case, on two makes of solver: none contradicts
- * another. On a large box they are asked every seventh target, another share for each box. Property
- * directed reachability is slow to find a long trace, so of these it is asked only the requirements
- * of safety, and the search for traces only short ones.
+ * another. On a large box they are asked every seventh target, another share for each box, and on
+ * parted strokes or on whole ones in turn. Property directed reachability is slow to find a long
+ * trace, so of these it is asked only the requirements of safety, and the search for traces only
+ * short ones.
  */
 class EnginesOnAllBoxesTest {
   private static final int LARGE = 30;
@@ -48,8 +50,16 @@ class EnginesOnAllBoxesTest {
   @MethodSource("boxes")
   void no_engine_contradicts_another(Path folder) throws IOException {
     Box box = Boxes.read(folder);
-    for (Encoded encoded : List.of(Encoder.parted(box), Encoder.whole(box))) {
-      boolean large = encoded.system().targets().size() > LARGE;
+    boolean large = Encoder.parted(box).system().targets().size() > LARGE;
+    boolean even = Boxes.all().indexOf(folder) % 2 == 0;
+    List<Encoded> readings = new ArrayList<>();
+    if (!large || even) {
+      readings.add(Encoder.parted(box));
+    }
+    if (!large || !even) {
+      readings.add(Encoder.whole(box));
+    }
+    for (Encoded encoded : readings) {
       Encoded asked = large ? share(encoded, folder) : encoded;
       TransitionSystem system = asked.system();
       TransitionSystem some = large ? safety(asked, box) : system;

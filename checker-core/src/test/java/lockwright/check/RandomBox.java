@@ -199,7 +199,7 @@ public final class RandomBox {
       lever(chance(40) ? new Work.OfGates("L", chance(50)) : new Work.OfGateLock("L", chance(50)));
     }
     while (levers.size() < 3) {
-      lever(new Work.Spare());
+      lever(chance(50) ? new Work.Spare() : new Work.OutOfUse("points X"));
     }
     return new Frame(levers);
   }

@@ -6,7 +6,6 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
-import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -177,7 +176,7 @@ record Instances(
 
   private List<Requirement> leverCanBeMoved() {
     return frame.levers().stream()
-        .filter(l -> !(l.work() instanceof Work.Spare))
+        .filter(l -> l.work().moves())
         .map(Lever::id)
         .<Requirement>map(Requirement.LeverCanBeMoved::new)
         .toList();
