@@ -86,13 +86,12 @@ public record Asked(List<String> reversed, List<String> partWay, String lever) {
           new Fault(setting, "the frame has no lever '" + id + "'", "its levers are " + all(box)));
     }
     if (!lever.get().work().moves()) {
-      boolean spare = lever.get().work() instanceof Work.Spare;
       return Optional.of(
           new Fault(
               setting,
               "lever "
                   + id
-                  + (spare ? " is spare" : " is out of use")
+                  + (lever.get().work() instanceof Work.Spare ? " is spare" : " is out of use")
                   + ": it works nothing, and does not move",
               setting.endsWith("lever") ? "ask about another" : "leave it out"));
     }

@@ -250,6 +250,19 @@ class ExplanationTest {
         .allMatch(f -> f.size() == 1 && !f.get(0).fix().isEmpty());
   }
 
+  @Test
+  void a_lever_out_of_use_is_not_asked_about() {
+    Box everyForm = test("every-form");
+    List<String> still =
+        everyForm.frame().levers().stream()
+            .filter(l -> !l.work().moves())
+            .map(l -> Asked.written("", "", l.id()).faults(everyForm).get(0).what())
+            .toList();
+    assertThat(still)
+        .anyMatch(w -> w.contains(" is out of use: "))
+        .anyMatch(w -> w.contains("spare"));
+  }
+
   /** 2 locks 12 when 8 N is not marked: with 8 reversed its piece holds 12 only for possibility. */
   @Test
   void the_conditions_that_apply_are_told() {
