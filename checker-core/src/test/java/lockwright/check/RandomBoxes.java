@@ -2,18 +2,21 @@ package lockwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Problem;
 import lockwright.proof.Sat4jSolvers;
 import lockwright.proof.Search;
 import lockwright.railway.Box;
+import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Findings;
 import lockwright.solver.Solvers;
@@ -38,9 +41,17 @@ import net.jqwik.api.lifecycle.BeforeContainer;
 abstract class RandomBoxes {
   private static final Map<String, Integer> VERDICTS = new TreeMap<>();
   private static final Map<String, Integer> ENGINES = new TreeMap<>();
+
+  /** How many boxes have both of two forms of entry; with itself, how many have the form at all. */
+  private static final Map<String, Integer> PAIRS = new TreeMap<>();
+
   private static int boxes;
 
   static final int HALF = 1000;
+
+  private static final String EITHER = "either of two";
+  private static final String CONDITIONAL = "conditional";
+  private static final String HOLDING = "conditional and holding";
 
   /** Tries one box. */
   static void flowAgreesWithBruteForce(long seed) throws Exception {
@@ -70,7 +81,29 @@ abstract class RandomBoxes {
       EnginesAlone.agree(box, parted, solvers, random);
     }
     findings.decidedBy().values().forEach(e -> ENGINES.merge(e, 1, Integer::sum));
+    countPairs(box);
     boxes++;
+  }
+
+  private static void countPairs(Box box) {
+    List<String> forms =
+        box.locking().stream().flatMap(RandomBoxes::forms).distinct().sorted().toList();
+    for (int i = 0; i < forms.size(); i++) {
+      for (int j = i; j < forms.size(); j++) {
+        PAIRS.merge(forms.get(i) + " + " + forms.get(j), 1, Integer::sum);
+      }
+    }
+  }
+
+  private static Stream<String> forms(Entry entry) {
+    List<String> forms = new ArrayList<>(List.of(entry.kind().words()));
+    if (entry.others().size() > 1) {
+      forms.add(EITHER);
+    }
+    if (!entry.when().isEmpty()) {
+      forms.add(entry.holds() ? HOLDING : CONDITIONAL);
+    }
+    return forms.stream();
   }
 
   private static Found search(Job job, boolean onZ3) {
@@ -146,6 +179,7 @@ abstract class RandomBoxes {
   static void none_is_counted() {
     VERDICTS.clear();
     ENGINES.clear();
+    PAIRS.clear();
     boxes = 0;
   }
 
@@ -163,6 +197,25 @@ abstract class RandomBoxes {
       int all = counts.values().stream().mapToInt(Integer::intValue).sum();
       assertThat(counts.values()).allSatisfy(n -> assertThat(10 * n).isGreaterThanOrEqualTo(all));
     }
+  }
+
+  @AfterContainer
+  static void every_two_forms_of_entry_are_together_in_some_boxes() {
+    System.out.println("boxes with both of two forms of entry: " + PAIRS);
+    List<String> forms =
+        Stream.concat(
+                Stream.of(Entry.Kind.values()).map(Entry.Kind::words),
+                Stream.of(EITHER, CONDITIONAL, HOLDING))
+            .sorted()
+            .toList();
+    List<String> pairs = new ArrayList<>();
+    for (int i = 0; i < forms.size(); i++) {
+      for (int j = i; j < forms.size(); j++) {
+        pairs.add(forms.get(i) + " + " + forms.get(j));
+      }
+    }
+    assertThat(PAIRS.keySet()).containsExactlyInAnyOrderElementsOf(pairs);
+    assertThat(PAIRS.values()).allMatch(n -> n >= 3);
   }
 
   private static String shares(Map<String, Integer> counts) {
