@@ -66,11 +66,14 @@ class ArchitectureTest {
                   room("report.html", "report", "report.picture"),
                   room("report.page", "report", "report.picture", "report.result", "report.html"),
                   room(
+                      "report.learner", "report", "report.picture", "report.result", "report.html"),
+                  room(
                       "report.lesson",
                       "report",
                       "report.picture",
                       "report.result",
                       "report.html",
+                      "report.learner",
                       "railway",
                       "audit",
                       "working")),
@@ -99,6 +102,7 @@ class ArchitectureTest {
                   "report.result",
                   "report.page",
                   "report.lesson",
+                  "report.learner",
                   "report.picture",
                   "report.sarif")));
 

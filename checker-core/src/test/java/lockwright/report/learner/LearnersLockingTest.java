@@ -1,0 +1,175 @@
+package lockwright.report.learner;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import lockwright.railway.Box;
+import lockwright.railway.BoxBuilder;
+import lockwright.railway.locking.Entry;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+import lockwright.working.Hold;
+import lockwright.working.Movement;
+import lockwright.working.State;
+import lockwright.working.Working;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The locking in the page's script, a third reading of {@code docs/meaning.md}, against {@code
+ * working}: 10,000 random sequences in all; in each state every movement is tried in both, and each
+ * movement made leads both to the same state.
+ */
+class LearnersLockingTest {
+  private static final int LONGEST = 12;
+
+  /** The number of sequences of each box. */
+  @ParameterizedTest
+  @CsvSource({
+    "../examples/proved/quillby/box, 2500",
+    "../examples/proved/brindlewick/box, 2500",
+    "../examples/proved/corlhaven/box, 2500",
+    "src/test/resources/boxes/every-form, 2500"
+  })
+  void in_every_state_the_script_frees_and_holds_what_working_does(String folder, int sequences) {
+    Box box = BoxBuilder.read(Path.of(folder)).box().orElseThrow();
+    Working working = Working.parted(box);
+    try (Scripted script =
+        new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {
+      Compared compared = new Compared(box, working, script);
+      Random random = new Random(1905);
+      List<State> beginnings = some(working.beginnings(), 400);
+      State first = compared.state(script.beginning());
+      assertThat(working.beginning().evaluate(first)).isTrue();
+      for (int i = 0; i < sequences; i++) {
+        State state = i == 0 ? first : beginnings.get(random.nextInt(beginnings.size()));
+        for (int step = 0; step < LONGEST; step++) {
+          List<Event> free = compared.free(state);
+          if (free.isEmpty()) {
+            break;
+          }
+          state = compared.make(state, chosen(free, random));
+        }
+      }
+      assertThat(compared.neverHeld()).isEmpty();
+    }
+  }
+
+  /** Levers more often than what is done at instruments, of which there are many. */
+  private static Event chosen(List<Event> free, Random random) {
+    List<Event> levers = free.stream().filter(e -> e instanceof Event.LeverMoves).toList();
+    List<Event> of = levers.isEmpty() || random.nextInt(4) == 0 ? free : levers;
+    return of.get(random.nextInt(of.size()));
+  }
+
+  private static List<State> some(Iterable<State> all, int most) {
+    List<State> some = new ArrayList<>();
+    for (Iterator<State> i = all.iterator(); i.hasNext() && some.size() < most; ) {
+      some.add(i.next());
+    }
+    return some;
+  }
+
+  /** Both readings of a box; what has been compared once is not compared again. */
+  private record Compared(
+      Box box,
+      Working working,
+      Scripted script,
+      Map<State, List<Event>> seen,
+      Map<State, Map<Event, State>> made,
+      Set<Entry> held) {
+    Compared(Box box, Working working, Scripted script) {
+      this(box, working, script, new HashMap<>(), new HashMap<>(), new HashSet<>());
+    }
+
+    State state(List<String> values) {
+      Map<String, String> named = new TreeMap<>();
+      for (int i = 0; i < values.size(); i++) {
+        named.put(working.quantities().get(i).key(), values.get(i));
+      }
+      return working.state(named);
+    }
+
+    private List<String> values(State state) {
+      List<String> values = new ArrayList<>();
+      for (int i = 0; i < working.quantities().size(); i++) {
+        values.add(state.value(i));
+      }
+      return values;
+    }
+
+    List<Event> free(State state) {
+      return seen.computeIfAbsent(state, this::compare);
+    }
+
+    private List<Event> compare(State state) {
+      SortedMap<String, Scripted.Tried> tried = script.tried(values(state));
+      List<Event> free = new ArrayList<>();
+      int stands = 0;
+      for (Movement movement : working.movements()) {
+        Event event = movement.event();
+        if (!stands(state, event)) {
+          continue;
+        }
+        stands++;
+        List<Hold> holds = working.holds(state, event);
+        List<Entry> entries = holds.stream().flatMap(h -> h.entry().stream()).toList();
+        Scripted.Tried said = tried.get(event.key());
+        assertThat(said).as("%s in %s", event.key(), state).isNotNull();
+        assertThat(said.holds() == 0)
+            .as("%s is free in %s", event.key(), state)
+            .isEqualTo(working.free(state, event));
+        assertThat(said.entries().stream().map(box.locking()::get).toList())
+            .as("what holds %s in %s", event.key(), state)
+            .containsExactlyInAnyOrderElementsOf(entries);
+        if (holds.isEmpty()) {
+          free.add(event);
+        }
+        held.addAll(entries);
+      }
+      assertThat(tried).hasSize(stands);
+      return free;
+    }
+
+    /** What moves stands where the stroke begins; what is done at an instrument can be tried. */
+    private boolean stands(State state, Event event) {
+      String key = event.key();
+      if (event instanceof Event.AtInstrument) {
+        return true;
+      }
+      int space = key.lastIndexOf(' ');
+      return state
+          .values()
+          .get(key.substring(0, space))
+          .equals(key.substring(space + 1, space + 2));
+    }
+
+    State make(State state, Event event) {
+      return made.computeIfAbsent(state, s -> new HashMap<>())
+          .computeIfAbsent(
+              event,
+              e -> {
+                State next = working.make(state, e);
+                assertThat(state(script.made(values(state), e.key())))
+                    .as("after %s in %s", e.key(), state)
+                    .isEqualTo(next);
+                return next;
+              });
+    }
+
+    /** Entries that held nothing in any of the sequences: of them nothing was compared. */
+    List<String> neverHeld() {
+      return box.locking().stream().filter(e -> !held.contains(e)).map(Entry::words).toList();
+    }
+  }
+}
