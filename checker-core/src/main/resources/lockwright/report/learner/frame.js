@@ -71,9 +71,9 @@
         return;
       }
       var movement = found(state, thing + ' ' + half);
-      holds = movement.holds();
+      holds = movement.holds(state);
       if (!holds.length) {
-        state = movement.after();
+        state = movement.after(state);
         reached = half.slice(-1);
       }
     });
@@ -91,11 +91,11 @@
 
   function does(button, key) {
     var movement = found(now.state, key);
-    var holds = movement.holds();
+    var holds = movement.holds(now.state);
     if (holds.length) {
       refused(button, key + ': not free: ' + why(holds) + '.');
     } else {
-      went({ state: movement.after(), came: now.came }, key);
+      went({ state: movement.after(now.state), came: now.came }, key);
     }
   }
 
@@ -149,9 +149,12 @@
     }
   }
 
-  function grouped(heading, things) {
+  function grouped(heading, things, list) {
     if (things.length) {
       element('h3', document.getElementById('others'), heading);
+      if (list) {
+        element('ul', document.getElementById('others'), '').id = list;
+      }
       var row = element('div', document.getElementById('others'), '');
       row.className = 'events';
       things.forEach(function (make) { make(row); });
@@ -190,8 +193,7 @@
         buttons.push({ button: made });
         made.addEventListener('click', function () { does(made, movement.key); });
       };
-    }));
-    element('ul', document.getElementById('others'), '').id = 'section-' + i;
+    }), 'section-' + i);
   });
 
   undo.addEventListener('click', function () {

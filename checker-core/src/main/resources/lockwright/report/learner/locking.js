@@ -5,22 +5,14 @@ var Apparatus = function (box) {
   'use strict';
   var TO = '\u003e';
   var STROKES = { N: ['M'], M: ['R', 'N'], R: ['M'] };
-  var works = {};
   var entries = {};
   var gated = box.layout.levelCrossings.filter(function (crossing) {
     return workOf(crossing.gateLever).kind === 'gate lock';
   });
   var moved = [];
 
-  function workOf(lever) {
-    if (!works['lever ' + lever]) {
-      works['lever ' + lever] = box.levers.filter(function (l) { return l.id === lever; })[0].work;
-    }
-    return works['lever ' + lever];
-  }
-
-  function lever(state, id) {
-    return state['lever ' + id];
+  function workOf(id) {
+    return box.levers.filter(function (l) { return l.id === id; })[0].work;
   }
 
   function changed(state, changes) {
@@ -36,35 +28,47 @@ var Apparatus = function (box) {
     return entry.kind === 'starts only with normal' || entry.kind === 'not again before';
   }
 
-  function conditionsMayHold(entry, state) {
-    return entry.when.every(function (condition) {
-      var place = lever(state, condition.lever);
+  // Each entry with the quantities that it speaks of.
+  var rules = box.locking.map(function (entry) {
+    return {
+      kind: entry.kind,
+      turn: turn(entry),
+      holds: entry.holds,
+      own: 'lever ' + entry.lever,
+      others: entry.others.map(function (id) { return 'lever ' + id; }),
+      when: entry.when.map(function (c) { return { at: 'lever ' + c.lever, position: c.position }; })
+    };
+  });
+
+  function conditionsMayHold(rule, state) {
+    return rule.when.every(function (condition) {
+      var place = state[condition.at];
       return place === condition.position || place === 'M';
     });
   }
 
-  function combination(entry, state) {
-    var own = lever(state, entry.lever);
-    var others = entry.others.map(function (id) { return lever(state, id); });
-    if (entry.kind === 'while normal locks both ways') {
-      return own === 'R' ? false : others[0] === 'M';
+  function combination(rule, state) {
+    var own = state[rule.own];
+    var other = state[rule.others[0]];
+    if (rule.kind === 'while normal locks both ways') {
+      return own === 'R' ? false : other === 'M';
     } else if (own === 'N') {
       return false;
-    } else if (entry.kind === 'released by') {
-      return others.indexOf('R') === -1;
-    } else if (entry.kind === 'locks') {
-      return others[0] !== 'N';
+    } else if (rule.kind === 'released by') {
+      return rule.others.every(function (at) { return state[at] !== 'R'; });
+    } else if (rule.kind === 'locks') {
+      return other !== 'N';
     }
-    return others[0] === 'M';
+    return other === 'M';
   }
 
-  function forbids(entry, state) {
-    if (combination(entry, state) ? conditionsMayHold(entry, state) : false) {
+  function forbids(rule, state) {
+    if (combination(rule, state) ? conditionsMayHold(rule, state) : false) {
       return true;
     }
-    if (entry.holds ? lever(state, entry.lever) !== 'N' : false) {
-      return entry.others.concat(entry.when.map(function (c) { return c.lever; }))
-        .some(function (id) { return lever(state, id) === 'M'; });
+    if (rule.holds ? state[rule.own] !== 'N' : false) {
+      return rule.others.some(function (at) { return state[at] === 'M'; }) ||
+        rule.when.some(function (condition) { return state[condition.at] === 'M'; });
     }
     return false;
   }
@@ -87,79 +91,46 @@ var Apparatus = function (box) {
     return 'turn of ' + entry.lever + ' after ' + entry.others[0];
   }
 
-  function keepsFromStarting(entry, state) {
-    var met = entry.kind === 'not again before' ? state[turn(entry)] === 'come' :
-      lever(state, entry.others[0]) === 'N';
-    return met ? false : conditionsMayHold(entry, state);
+  function keepsFromStarting(rule, state) {
+    var met = rule.kind === 'not again before' ? state[rule.turn] === 'come' : state[rule.others[0]] === 'N';
+    return met ? false : conditionsMayHold(rule, state);
+  }
+
+  // A movement: a key as in docs/result.md, what it needs, what it does. What is needed and lacking is told
+  // in words, and, if it is an entry of the table, with its number.
+  function movement(key, needs, does) {
+    return {
+      key: key,
+      holds: function (state) {
+        var holds = [];
+        needs(state, function (words, entry) {
+          holds.push({ words: words, entry: entry === undefined ? -1 : entry });
+        });
+        return holds;
+      },
+      after: function (state) {
+        var change = {};
+        does(state, change);
+        return changed(state, change);
+      }
+    };
+  }
+
+  // What stands at N, M or R, and the half-strokes that begin there.
+  function standing(thing, make) {
+    var from = {};
+    Object.keys(STROKES).forEach(function (at) {
+      from[at] = STROKES[at].map(function (to) {
+        return make(thing + ' ' + at + TO + to, at, to);
+      });
+    });
+    moved.push(function (state) { return from[state[thing]]; });
   }
 
   // Levers.
 
   function out(work) {
     return work.normal === 'in' ? 'R' : 'N';
-  }
-
-  function leverNeeds(move, state, lacks) {
-    var work = workOf(move.lever);
-    var next = Object.create(state);
-    next['lever ' + move.lever] = move.to;
-    naming(move.lever).forEach(function (number) {
-      var entry = box.locking[number];
-      if (!ofMovement(entry)) {
-        lacks(!forbids(entry, next), entry.text, number);
-      } else if (move.from === 'N' ? entry.lever === move.lever : false) {
-        lacks(!keepsFromStarting(entry, state), entry.text, number);
-      }
-    });
-    if (move.from === 'N') {
-      releasesOf(move.lever).forEach(function (section) {
-        lacks(state['section ' + section.name + ': release'] === 'given',
-          'lever ' + move.lever + ' leaves normal only while section ' + section.name +
-          ' gives its release');
-      });
-    }
-    if (work.heldWhileOpen ? move.from === 'R' : false) {
-      groundFrame(work.groundFrame).points.forEach(function (points) {
-        lacks(state['points ' + points] === 'N',
-          'the release stays given until points ' + points + ' of the ground frame lie normal');
-      });
-    }
-    if (work.kind === 'gate lock' ? move.from === out(work) : false) {
-      lacks(state['gates ' + work.levelCrossing] === 'N',
-        'the lock goes in only with the gates of ' + work.levelCrossing + ' across the road');
-    }
-  }
-
-  function leverMoves(move, state, change) {
-    var work = workOf(move.lever);
-    change['lever ' + move.lever] = move.to;
-    box.locking.forEach(function (entry) {
-      if (entry.kind !== 'not again before') {
-        return;
-      }
-      if (entry.lever === move.lever) {
-        if (move.from === 'N') {
-          change[turn(entry)] = 'pull awaited';
-        }
-      } else if (entry.others[0] === move.lever) {
-        // Standing at R as the other starts counts too: seen as it leaves R.
-        if (state[turn(entry)] === 'pull awaited' ? [move.from, move.to].indexOf('R') !== -1 : false) {
-          change[turn(entry)] = 'return awaited';
-        } else if (state[turn(entry)] === 'return awaited' ? move.to === 'N' : false) {
-          change[turn(entry)] = 'come';
-        }
-      }
-    });
-    if (move.from === 'N') {
-      releasesOf(move.lever).forEach(function (section) {
-        change['section ' + section.name + ': release'] = 'locked';
-      });
-      box.sections.forEach(function (section) {
-        if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
-          change['section ' + section.name + ': fresh tokens'] = '0';
-        }
-      });
-    }
   }
 
   function releasesOf(id) {
@@ -184,19 +155,117 @@ var Apparatus = function (box) {
       .map(function (route) { return route.signal; });
   }
 
-  // 4.2: the instruments, a line of its table each: what it needs, what it does.
+  // A list of conditions that have to be met besides the table: a quantity, its value, why.
+  function besides(id, work, from) {
+    var needs = [];
+    if (from === 'N') {
+      releasesOf(id).forEach(function (section) {
+        needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
+          ' leaves normal only while section ' + section.name + ' gives its release']);
+      });
+    }
+    if (work.heldWhileOpen ? from === 'R' : false) {
+      groundFrame(work.groundFrame).points.forEach(function (points) {
+        needs.push(['points ' + points, 'N',
+          'the release stays given until points ' + points + ' of the ground frame lie normal']);
+      });
+    }
+    if (work.kind === 'gate lock' ? from === out(work) : false) {
+      needs.push(['gates ' + work.levelCrossing, 'N',
+        'the lock goes in only with the gates of ' + work.levelCrossing + ' across the road']);
+    }
+    return needs;
+  }
 
-  function instrument(section) {
+  function ofLever(id, work) {
+    var own = 'lever ' + id;
+    var combinations = naming(id).filter(function (number) { return !ofMovement(rules[number]); });
+    var starts = naming(id).filter(function (number) {
+      return ofMovement(rules[number]) ? rules[number].own === own : false;
+    });
+    var waits = rules.filter(function (rule) { return rule.kind === 'not again before' ? rule.own === own : false; });
+    var awaited = rules.filter(function (rule) {
+      return rule.kind === 'not again before' ? rule.others[0] === own : false;
+    });
+    standing(own, function (key, from, to) {
+      var more = besides(id, work, from);
+      return movement(key, function (state, lacks) {
+        var next = Object.create(state);
+        next[own] = to;
+        combinations.forEach(function (number) {
+          if (forbids(rules[number], next)) {
+            lacks(box.locking[number].text, number);
+          }
+        });
+        (from === 'N' ? starts : []).forEach(function (number) {
+          if (keepsFromStarting(rules[number], state)) {
+            lacks(box.locking[number].text, number);
+          }
+        });
+        more.forEach(function (need) {
+          if (state[need[0]] !== need[1]) {
+            lacks(need[2]);
+          }
+        });
+      }, function (state, change) {
+        change[own] = to;
+        awaited.forEach(function (rule) {
+          // Standing at R as the other starts counts too: seen as it leaves R.
+          if (state[rule.turn] === 'pull awaited' ? to === 'R' || from === 'R' : false) {
+            change[rule.turn] = 'return awaited';
+          } else if (state[rule.turn] === 'return awaited' ? to === 'N' : false) {
+            change[rule.turn] = 'come';
+          }
+        });
+        if (from === 'N') {
+          leavesNormal(id, work, change);
+          waits.forEach(function (rule) { change[rule.turn] = 'pull awaited'; });
+        }
+      });
+    });
+  }
+
+  // 3.3 and 4.3.
+  function leavesNormal(id, work, change) {
+    releasesOf(id).forEach(function (section) {
+      change['section ' + section.name + ': release'] = 'locked';
+    });
+    box.sections.forEach(function (section) {
+      if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
+        change['section ' + section.name + ': fresh tokens'] = '0';
+      }
+    });
+  }
+
+  // 2.3 and 2.4: what moves by itself while a lever stands at one end.
+  function freely(thing, leverOf, end, words) {
+    standing(thing, function (key, from, to) {
+      return movement(key, function (state, lacks) {
+        if (state['lever ' + leverOf] !== end) {
+          lacks(words);
+        }
+      }, function (state, change) { change[thing] = to; });
+    });
+  }
+
+  // 4.2: the instruments, a line of its table each.
+
+  function ofSection(section) {
     var prefix = 'section ' + section.name + ': ';
-    var counted = section.counted;
+    var token = section.token;
     var often = section.plungeWhileWithdrawing;
+    var PHASE = prefix + 'phase';
+    var OUT = prefix + 'tokens out';
+    var FRESH = prefix + 'fresh tokens';
+    var RELEASE = prefix + 'release';
+    var ONCE = prefix + 'irregular withdrawal';
 
     function add(state, change, what, number) {
-      change[prefix + what] = String(Number(state[prefix + what]) + number);
+      change[what] = String(Number(state[what]) + number);
     }
 
     function reverse(state, change) {
-      change[prefix + 'phase'] = state[prefix + 'phase'] === 'in' ? 'out' : 'in';
+      change[PHASE] = state[PHASE] === 'in' ? 'out' : 'in';
     }
 
     function reverseAt(when, state, change) {
@@ -205,149 +274,117 @@ var Apparatus = function (box) {
       }
     }
 
-    function takeOut(e, state, change) {
-      add(state, change, 'tokens in ' + e.name, -1);
-      add(state, change, 'tokens out', 1);
-      if (e.name === section.here) {
-        if (section.release) {
-          change[prefix + 'release'] = 'given';
+    section.instruments.forEach(function (e) {
+      var at = e.name;
+      var IN = prefix + 'tokens in ' + at;
+      var PLUNGES = prefix + 'plunging at ' + at;
+      var UNDER_WAY = prefix + 'withdrawal at ' + at;
+      var consents = e.needsConsentOf.map(function (other) {
+        return { plunges: prefix + 'plunging at ' + other, words: other + ' does not plunge' };
+      });
+      var here = at === section.here;
+
+      function takeOut(state, change) {
+        add(state, change, IN, -1);
+        add(state, change, OUT, 1);
+        if (here ? section.release : false) {
+          change[RELEASE] = 'given';
         }
-        if (counted) {
-          add(state, change, 'fresh tokens', 1);
+        if (here ? section.counted : false) {
+          add(state, change, FRESH, 1);
         }
       }
-    }
 
-    function putIn(e, state, change) {
-      add(state, change, 'tokens in ' + e.name, 1);
-      add(state, change, 'tokens out', -1);
-      reverse(state, change);
-      var lasts = section.release ? section.release.lasts : '';
-      if (lasts === 'until put in' || (lasts === 'until put in here' ? e.name === section.here : false)) {
-        change[prefix + 'release'] = 'locked';
+      function putIn(state, change) {
+        var lasts = section.release ? section.release.lasts : '';
+        add(state, change, IN, 1);
+        add(state, change, OUT, -1);
+        reverse(state, change);
+        if (lasts === 'until put in' || (lasts === 'until put in here' ? here : false)) {
+          change[RELEASE] = 'locked';
+        }
       }
-    }
 
-    function tokenIn(e, state, lacks) {
-      lacks(state[prefix + 'tokens in ' + e.name] !== '0', 'there is no ' + section.token + ' in ' + e.name);
-    }
+      function event(deed, needs, does) {
+        var made = [movement(prefix + deed + ' at ' + at, needs, does)];
+        moved.push(function () { return made; });
+      }
 
-    function roomIn(e, state, lacks) {
-      lacks(state[prefix + 'tokens in ' + e.name] !== String(section.tokens), e.name + ' has all of them');
-    }
+      function unless(met, lacks, words) {
+        if (!met) {
+          lacks(words);
+        }
+      }
 
-    function underWay(e, state, lacks) {
-      lacks(state[prefix + 'withdrawal at ' + e.name] === 'yes', 'no withdrawal is under way at ' + e.name);
-    }
+      function room(state, lacks) {
+        unless(state[IN] !== String(section.tokens), lacks, 'every ' + token + ' is in ' + at);
+      }
 
-    return {
-      'plunge': {
-        there: function (e) { return e.attended; },
-        needs: function (e, state, lacks) {
-          lacks(state[prefix + 'plunging at ' + e.name] === 'no', 'he plunges already at ' + e.name);
-          lacks(often || state[prefix + 'withdrawal at ' + e.name] === 'no',
-            'a withdrawal is under way at ' + e.name);
-        },
-        does: function (e, state, change) { change[prefix + 'plunging at ' + e.name] = 'yes'; }
-      },
-      'stop plunging': {
-        there: function (e) { return e.attended; },
-        needs: function (e, state, lacks) {
-          lacks(state[prefix + 'plunging at ' + e.name] === 'yes', 'nobody plunges at ' + e.name);
-        },
-        does: function (e, state, change) { change[prefix + 'plunging at ' + e.name] = 'no'; }
-      },
-      'start a withdrawal': {
-        there: function () { return true; },
-        needs: function (e, state, lacks) {
-          lacks(state[prefix + 'withdrawal at ' + e.name] === 'no', 'one is under way at ' + e.name);
-          lacks(state[prefix + 'phase'] === 'in', 'the instruments are out of phase');
-          tokenIn(e, state, lacks);
-          e.needsConsentOf.forEach(function (other) {
-            lacks(state[prefix + 'plunging at ' + other] === 'yes', other + ' does not plunge');
-          });
-          lacks(often || state[prefix + 'plunging at ' + e.name] !== 'yes', 'he plunges at ' + e.name);
-        },
-        does: function (e, state, change) {
-          change[prefix + 'withdrawal at ' + e.name] = 'yes';
-          reverseAt('at the start', state, change);
-        }
-      },
-      'finish the withdrawal': {
-        there: function () { return true; },
-        needs: function (e, state, lacks) {
-          underWay(e, state, lacks);
-          tokenIn(e, state, lacks);
-        },
-        does: function (e, state, change) {
-          change[prefix + 'withdrawal at ' + e.name] = 'no';
-          takeOut(e, state, change);
-          reverseAt('at the end', state, change);
-        }
-      },
-      'give up the withdrawal': {
-        there: function () { return true; },
-        needs: underWay,
-        does: function (e, state, change) {
-          change[prefix + 'withdrawal at ' + e.name] = 'no';
-          reverseAt('at the start', state, change);
-        }
-      },
-      'put a fresh token in': {
-        there: function () { return counted; },
-        needs: function (e, state, lacks) {
-          lacks(state[prefix + 'fresh tokens'] !== '0', 'no fresh ' + section.token + ' is out');
-          roomIn(e, state, lacks);
-        },
-        does: function (e, state, change) {
-          putIn(e, state, change);
-          add(state, change, 'fresh tokens', -1);
-        }
-      },
-      'put another token in': {
-        there: function () { return true; },
-        needs: function (e, state, lacks) {
-          var fresh = counted ? state[prefix + 'fresh tokens'] : '0';
-          lacks(state[prefix + 'tokens out'] !== fresh,
-            'no ' + (counted ? 'other than a fresh ' : '') + section.token + ' is out');
-          roomIn(e, state, lacks);
-        },
-        does: putIn
-      },
-      'irregular withdrawal': {
-        there: function () { return section.irregularWithdrawal !== 'never'; },
-        needs: function (e, state, lacks) {
-          lacks(state[prefix + 'irregular withdrawal'] !== 'used', 'the one allowed has been made');
-          tokenIn(e, state, lacks);
-        },
-        does: function (e, state, change) {
-          takeOut(e, state, change);
+      function some(state, lacks) {
+        unless(state[IN] !== '0', lacks, 'there is no ' + token + ' in ' + at);
+      }
+
+      function underWay(state, lacks) {
+        unless(state[UNDER_WAY] === 'yes', lacks, 'no withdrawal is under way at ' + at);
+      }
+
+      if (e.attended) {
+        event('plunge', function (state, lacks) {
+          unless(state[PLUNGES] === 'no', lacks, 'he plunges already at ' + at);
+          unless(often || state[UNDER_WAY] === 'no', lacks, 'a withdrawal is under way at ' + at);
+        }, function (state, change) { change[PLUNGES] = 'yes'; });
+        event('stop plunging', function (state, lacks) {
+          unless(state[PLUNGES] === 'yes', lacks, 'nobody plunges at ' + at);
+        }, function (state, change) { change[PLUNGES] = 'no'; });
+      }
+      event('start a withdrawal', function (state, lacks) {
+        unless(state[UNDER_WAY] === 'no', lacks, 'a withdrawal is under way at ' + at);
+        unless(state[PHASE] === 'in', lacks, 'the instruments are out of phase');
+        some(state, lacks);
+        consents.forEach(function (c) { unless(state[c.plunges] === 'yes', lacks, c.words); });
+        unless(often || state[PLUNGES] !== 'yes', lacks, 'he plunges at ' + at);
+      }, function (state, change) {
+        change[UNDER_WAY] = 'yes';
+        reverseAt('at the start', state, change);
+      });
+      event('finish the withdrawal', function (state, lacks) {
+        underWay(state, lacks);
+        some(state, lacks);
+      }, function (state, change) {
+        change[UNDER_WAY] = 'no';
+        takeOut(state, change);
+        reverseAt('at the end', state, change);
+      });
+      event('give up the withdrawal', underWay, function (state, change) {
+        change[UNDER_WAY] = 'no';
+        reverseAt('at the start', state, change);
+      });
+      if (section.counted) {
+        event('put a fresh token in', function (state, lacks) {
+          unless(state[FRESH] !== '0', lacks, 'no fresh ' + token + ' is out');
+          room(state, lacks);
+        }, function (state, change) {
+          putIn(state, change);
+          add(state, change, FRESH, -1);
+        });
+      }
+      event('put another token in', function (state, lacks) {
+        unless(state[OUT] !== (section.counted ? state[FRESH] : '0'), lacks,
+          'no ' + (section.counted ? 'other than a fresh ' : '') + token + ' is out');
+        room(state, lacks);
+      }, putIn);
+      if (section.irregularWithdrawal !== 'never') {
+        event('irregular withdrawal', function (state, lacks) {
+          unless(state[ONCE] !== 'used', lacks, 'the one that is allowed has been made');
+          some(state, lacks);
+        }, function (state, change) {
+          takeOut(state, change);
           reverse(state, change);
           if (section.irregularWithdrawal === 'once') {
-            change[prefix + 'irregular withdrawal'] = 'used';
+            change[ONCE] = 'used';
           }
-        }
+        });
       }
-    };
-  }
-
-  // What can move, of levers, of points of ground frames, of gates: a key, its needs, what it does.
-
-  function strokes(thing, prefix, state, move) {
-    return STROKES[state[prefix + thing]].map(function (to) {
-      var from = state[prefix + thing];
-      return { key: prefix + thing + ' ' + from + TO + to, move: move(from, to) };
-    });
-  }
-
-  function freely(thing, prefix, needs) {
-    moved.push(function (state) {
-      return strokes(thing, prefix, state, function (from, to) {
-        return {
-          needs: needs,
-          does: function (before, change) { change[prefix + thing] = to; }
-        };
-      });
     });
   }
 
@@ -355,71 +392,25 @@ var Apparatus = function (box) {
     section.counted = sectionSignals(section).length !== 0;
   });
   box.levers.filter(function (l) { return l.work.kind !== 'spare'; }).forEach(function (l) {
-    moved.push(function (state) {
-      return strokes(l.id, 'lever ', state, function (from, to) {
-        var move = { lever: l.id, from: from, to: to };
-        return {
-          needs: function (before, lacks) { leverNeeds(move, before, lacks); },
-          does: function (before, change) { leverMoves(move, before, change); }
-        };
-      });
-    });
+    ofLever(l.id, l.work);
   });
   box.layout.groundFrames.forEach(function (frame) {
     frame.points.forEach(function (points) {
-      freely(points, 'points ', function (state, lacks) {
-        lacks(lever(state, frame.releaseLever) === 'R',
-          'the points of ground frame ' + frame.id + ' move only with lever ' + frame.releaseLever + ' reversed');
-      });
+      freely('points ' + points, frame.releaseLever, 'R', 'the points of ground frame ' + frame.id +
+        ' move only with lever ' + frame.releaseLever + ' reversed');
     });
   });
   gated.forEach(function (crossing) {
-    freely(crossing.id, 'gates ', function (state, lacks) {
-      lacks(lever(state, crossing.gateLever) === out(workOf(crossing.gateLever)),
-        'the gates of ' + crossing.id + ' move only with their lock out');
-    });
+    freely('gates ' + crossing.id, crossing.gateLever, out(workOf(crossing.gateLever)),
+      'the gates of ' + crossing.id + ' move only with their lock out');
   });
-  box.sections.forEach(function (section) {
-    var deeds = instrument(section);
-    Object.keys(deeds).forEach(function (deed) {
-      section.instruments.filter(deeds[deed].there).forEach(function (e) {
-        moved.push(function () {
-          return [{
-            key: 'section ' + section.name + ': ' + deed + ' at ' + e.name,
-            move: {
-              needs: function (state, lacks) { deeds[deed].needs(e, state, lacks); },
-              does: function (state, change) { deeds[deed].does(e, state, change); }
-            }
-          }];
-        });
-      });
-    });
-  });
+  box.sections.forEach(ofSection);
 
-  // The movements that can be tried in the state, in the order of 7; each has a key, and says what holds
-  // it (a list of words and the number of an entry, or -1) and which state it leads to.
+  // The movements that can be tried in the state, free or not.
   function movements(state) {
     var all = [];
     moved.forEach(function (of) {
-      of(state).forEach(function (found) {
-        all.push({
-          key: found.key,
-          holds: function () {
-            var holds = [];
-            found.move.needs(state, function (met, words, entry) {
-              if (!met) {
-                holds.push({ words: words, entry: entry === undefined ? -1 : entry });
-              }
-            });
-            return holds;
-          },
-          after: function () {
-            var change = {};
-            found.move.does(state, change);
-            return changed(state, change);
-          }
-        });
-      });
+      of(state).forEach(function (found) { all.push(found); });
     });
     return all;
   }

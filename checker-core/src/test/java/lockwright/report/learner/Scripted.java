@@ -32,23 +32,25 @@ final class Scripted implements AutoCloseable {
         return state;
       }
       function textOf(state) {
-        if (Object.keys(state).sort().join() !== names.slice().sort().join()) {
+        if (Object.keys(state).length !== names.length) {
           throw new Error('other quantities: ' + Object.keys(state).join());
         }
         return names.map(function (name) { return state[name]; }).join('\\n');
       }
       function beginning() { return textOf(apparatus.beginning()); }
       function tried(text) {
-        return apparatus.movements(stateOf(text)).map(function (movement) {
-          var holds = movement.holds();
+        var state = stateOf(text);
+        return apparatus.movements(state).map(function (movement) {
+          var holds = movement.holds(state);
           var entries = holds.map(function (h) { return h.entry; }).filter(function (e) { return e >= 0; });
           return movement.key + '\\t' + holds.length + '\\t' + entries.join();
         }).join('\\n');
       }
       function made(text, key) {
-        return textOf(apparatus.movements(stateOf(text)).filter(function (movement) {
+        var state = stateOf(text);
+        return textOf(apparatus.movements(state).filter(function (movement) {
           return movement.key === key;
-        })[0].after());
+        })[0].after(state));
       }
       """;
 
@@ -64,6 +66,7 @@ final class Scripted implements AutoCloseable {
 
   Scripted(Box box, List<String> quantities) {
     context.setLanguageVersion(Context.VERSION_ES6);
+    context.setOptimizationLevel(9);
     scope = context.initStandardObjects();
     scope.put("data", scope, BoxData.of(result(box)));
     scope.put("keys", scope, String.join("\n", quantities));
