@@ -9,7 +9,8 @@
   var variants = Array.from(document.querySelectorAll('.variant')).map(function (shape) {
     return { shape: shape, when: JSON.parse(shape.getAttribute('data-when')) };
   });
-  var WORDS = { N: 'normal', M: 'part-way', R: 'reversed' };
+  var PLACES = { N: 'normal', M: 'part-way', R: 'reversed' };
+  var GATES = { N: 'across the road', M: 'part-way', R: 'across the line' };
   var buttons = [];
   var past = [];
   var now = { state: apparatus.beginning(), said: '', came: {} };
@@ -19,6 +20,10 @@
     made.textContent = words;
     within.appendChild(made);
     return made;
+  }
+
+  function place(thing, at) {
+    return (thing.indexOf('gates ') === 0 ? GATES : PLACES)[at];
   }
 
   function why(holds) {
@@ -85,7 +90,7 @@
     if (from !== 'M') {
       came[thing] = from;
     }
-    went({ state: state, came: came }, name + ' ' + WORDS[reached] +
+    went({ state: state, came: came }, name + ' ' + place(thing, reached) +
       (holds.length ? ', and no further: ' + why(holds) : ''));
   }
 
@@ -113,7 +118,7 @@
     buttons.forEach(function (b) {
       b.button.classList.remove('held');
       if (b.thing) {
-        var at = WORDS[now.state[b.thing]];
+        var at = place(b.thing, now.state[b.thing]);
         b.button.setAttribute('aria-label', b.name + (b.words ? ', ' + b.words : '') + ': ' + at);
         if (!b.words) {
           b.button.textContent = b.name + ': ' + at;

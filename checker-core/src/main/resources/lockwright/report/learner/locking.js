@@ -370,7 +370,7 @@ var Apparatus = function (box) {
       }
       event('put another token in', function (state, lacks) {
         unless(state[OUT] !== (section.counted ? state[FRESH] : '0'), lacks,
-          'no ' + (section.counted ? 'other than a fresh ' : '') + token + ' is out');
+          'no ' + token + ' is out' + (section.counted ? ' but fresh ones' : ''));
         room(state, lacks);
       }, putIn);
       if (section.irregularWithdrawal !== 'never') {
