@@ -23,6 +23,7 @@ import lockwright.working.Movement;
 import lockwright.working.Need;
 import lockwright.working.State;
 import lockwright.working.Working;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -69,6 +70,36 @@ class LearnersLockingTest {
         }
       }
       assertThat(compared.neverHeld()).hasSizeLessThanOrEqualTo(MOST_NEVER_HELD);
+    }
+  }
+
+  /**
+   * 3.4: lever 4 stands at R as 3 starts, which counts as having been R. Only that rule is left.
+   */
+  @Test
+  void a_lever_that_stands_reversed_as_the_other_starts_has_been_pulled() {
+    Box whole = BoxBuilder.read(Path.of("src/test/resources/boxes/every-form")).box().orElseThrow();
+    Box box =
+        whole.withLocking(
+            whole.locking().stream().filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE).toList());
+    Working working = Working.parted(box);
+    try (Scripted script =
+        new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {
+      Compared compared = new Compared(box, working, script);
+      Map<String, String> released = new TreeMap<>(compared.state(script.beginning()).values());
+      released.replaceAll((key, value) -> key.endsWith(": release") ? "given" : value);
+      State state = working.state(released);
+      List<String> turns = new ArrayList<>();
+      for (String key : List.of("4 N>M", "4 M>R", "3 N>M", "4 R>M", "4 M>N", "3 M>N", "3 N>M")) {
+        Event event =
+            compared.free(state).stream()
+                .filter(e -> e.key().equals("lever " + key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("not free: " + key));
+        state = compared.make(state, event);
+        turns.add(state.values().get("turn of 3 after 4").substring(0, 4));
+      }
+      assertThat(turns).containsExactly("come", "come", "pull", "retu", "come", "come", "pull");
     }
   }
 
