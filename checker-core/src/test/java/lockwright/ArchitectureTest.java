@@ -79,11 +79,14 @@ class ArchitectureTest {
                   room("report.html", "report", "report.picture"),
                   room("report.page", "report", "report.picture", "report.result", "report.html"),
                   room(
+                      "report.learner", "report", "report.picture", "report.result", "report.html"),
+                  room(
                       "report.lesson",
                       "report",
                       "report.picture",
                       "report.result",
                       "report.html",
+                      "report.learner",
                       "railway",
                       "audit",
                       "working")),
@@ -112,6 +115,7 @@ class ArchitectureTest {
                   "report.result",
                   "report.page",
                   "report.lesson",
+                  "report.learner",
                   "report.picture",
                   "report.sarif")));
 
