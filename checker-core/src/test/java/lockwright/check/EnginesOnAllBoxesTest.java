@@ -33,14 +33,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Each engine alone on every example and published case, on two makes of solver: none contradicts
- * another. On a large box they are asked every seventh target, another share for each box, and on
+ * another. On a large box they are asked every twelfth target, another share for each box, and on
  * parted strokes or on whole ones in turn. Property directed reachability is slow to find a long
  * trace, so of these it is asked only the requirements of safety, and the search for traces only
  * short ones.
  */
 class EnginesOnAllBoxesTest {
   private static final int LARGE = 30;
-  private static final int SHARES = 7;
+  private static final int SHARES = 12;
 
   static Stream<Path> boxes() throws IOException {
     return Boxes.all().stream();
@@ -76,7 +76,7 @@ class EnginesOnAllBoxesTest {
     }
   }
 
-  /** With every seventh target. */
+  /** With every twelfth target. */
   private static Encoded share(Encoded encoded, Path folder) throws IOException {
     List<String> all = encoded.system().targets().stream().map(Target::name).toList();
     int offset = Boxes.all().indexOf(folder) % SHARES;

@@ -230,11 +230,13 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
+    int tokens = 1 + random.nextInt(2);
     return new Section(
         "Far",
         "s",
         Section.Token.TOKEN,
-        1 + random.nextInt(2),
+        // With two tokens and two release levers a box takes ten times as long as others.
+        releases.size() > 1 ? 1 : tokens,
         instruments,
         "Here",
         chance(40),

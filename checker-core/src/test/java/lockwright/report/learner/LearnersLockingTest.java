@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 @Tag("long")
 class LearnersLockingTest {
-  /** Of most sequences, and of each twentieth: many short ones, and some that come far. */
+  /** Of most sequences, and of each fortieth: many short ones, and some that come far. */
   private static final int SHORT = 2;
 
   private static final int LONG = 12;
@@ -63,7 +63,7 @@ class LearnersLockingTest {
       assertThat(working.beginning().evaluate(first)).isTrue();
       for (int i = 0; i < sequences; i++) {
         State state = i == 0 ? first : beginnings.get(random.nextInt(beginnings.size()));
-        for (int step = 0; step < (i % 20 == 0 ? LONG : SHORT); step++) {
+        for (int step = 0; step < (i % 40 == 0 ? LONG : SHORT); step++) {
           List<Event> free = compared.free(state);
           if (free.isEmpty()) {
             break;
