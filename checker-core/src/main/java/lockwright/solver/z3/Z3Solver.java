@@ -74,7 +74,6 @@ final class Z3Solver implements Solver {
     Status status = solver.check(terms(assumptions));
     switch (status) {
       case SATISFIABLE:
-        model = solver.getModel();
         return Answer.SATISFIABLE;
       case UNSATISFIABLE:
         BoolExpr[] found = solver.getUnsatCore();
@@ -90,6 +89,10 @@ final class Z3Solver implements Solver {
 
   @Override
   public boolean value(int variable) {
+    // Making the model takes longer than most answers, and many are not looked at.
+    if (model == null) {
+      model = solver.getModel();
+    }
     // A boolean that the model leaves open may have either value; false is as good as true.
     return model.evaluate(positive.get(variable - 1), true).isTrue();
   }
