@@ -12,8 +12,8 @@ import java.util.TreeSet;
 /**
  * Gives each line its row, so that no two lines on one row overlap and few cross. Each line in turn
  * is put where it costs least, on a row that there is or on a new one between two; then each is
- * taken out and put again until nothing gets better. While that leaves lines that cross, or is dear
- * for another reason, the same is tried in some other orders, always the same ones.
+ * taken out and put again until nothing gets better. While that leaves lines that cross, the same
+ * is tried in other orders, always the same ones.
  */
 final class Rows {
   private static final double OVERLAP = 1000;
@@ -23,7 +23,7 @@ final class Rows {
   private static final double DISTANCE = 3;
   private static final double WRONG_SIDE = 0.5;
   private static final int PASSES = 6;
-  private static final int ORDERS = 24;
+  private static final int ORDERS = 12;
 
   /** How far a line that leaves aslant goes along for each row that it goes up or down. */
   static final double ASLANT = 70;
@@ -50,7 +50,7 @@ final class Rows {
     double least = rows.inOrder(lines);
     Map<Line, Double> best = rows.found();
     Random random = new Random(ORDERS);
-    for (int order = 1; order < ORDERS && least >= CROSSING; order++) {
+    for (int order = 1; order < ORDERS && rows.spoilt() > 0; order++) {
       List<Line> shuffled = new ArrayList<>(lines.subList(1, lines.size()));
       Collections.shuffle(shuffled, random);
       shuffled.add(0, lines.get(0));
@@ -181,15 +181,13 @@ final class Rows {
   }
 
   private double cost() {
-    double cost = 0;
+    double cost = spoilt();
     double most = 0;
-    List<Slant> slants = new ArrayList<>();
     for (Line line : placed) {
       most = Math.max(most, line.row);
       for (Side side : Side.values()) {
         Node node = line.end(side);
         if (line.leaves(side) && placed.contains(node.line)) {
-          slants.add(new Slant(node, -side.sign(), node.line.row, line.row));
           cost += DISTANCE * Math.abs(node.line.row - line.row);
         }
       }
@@ -197,7 +195,13 @@ final class Rows {
       boolean wrong = line.passenger() ? fromMain < 0 : fromMain > 0;
       cost += wrong ? WRONG_SIDE : 0;
     }
-    cost += NEW_ROW * most;
+    return cost + NEW_ROW * most;
+  }
+
+  /** What of the cost makes a diagram hard to read: lines that cross, meet or overlap. */
+  private double spoilt() {
+    double cost = 0;
+    List<Slant> slants = slants();
     for (int i = 0; i < placed.size(); i++) {
       for (int j = 0; j < i; j++) {
         cost += overlap(placed.get(i), placed.get(j)) ? OVERLAP : 0;
@@ -213,6 +217,19 @@ final class Rows {
       }
     }
     return cost;
+  }
+
+  private List<Slant> slants() {
+    List<Slant> slants = new ArrayList<>();
+    for (Line line : placed) {
+      for (Side side : Side.values()) {
+        Node node = line.end(side);
+        if (line.leaves(side) && placed.contains(node.line)) {
+          slants.add(new Slant(node, -side.sign(), node.line.row, line.row));
+        }
+      }
+    }
+    return slants;
   }
 
   private double left(Line line) {
