@@ -2,6 +2,7 @@ package lockwright.report.picture;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.TreeSet;
  * Gives each line its row, so that no two lines on one row overlap and few cross. Each line in turn
  * is put where it costs least, on a row that there is or on a new one between two; then each is
  * taken out and put again until nothing gets better. While that leaves lines that cross, the same
- * is tried in other orders, always the same ones.
+ * is tried in other orders, always the same ones. In the end all of it may be turned over.
  */
 final class Rows {
   private static final double OVERLAP = 1000;
@@ -61,6 +62,7 @@ final class Rows {
       }
     }
     best.forEach((line, row) -> line.row = row);
+    turnOver(lines);
   }
 
   /** Places all lines anew, one after another, and says what that costs. */
@@ -84,6 +86,18 @@ final class Rows {
       }
     }
     return cost();
+  }
+
+  /** The line of the track that is written first stands in the upper half. */
+  private static void turnOver(List<Line> lines) {
+    Comparator<Line> byFirstTrack =
+        Comparator.comparing(
+            line -> line.pieces.stream().mapToInt(Piece::index).min().orElseThrow());
+    double first = lines.stream().min(byFirstTrack).orElseThrow().row;
+    double most = lines.stream().mapToDouble(l -> l.row).max().orElseThrow();
+    if (first > most / 2) {
+      lines.forEach(line -> line.row = most - line.row);
+    }
   }
 
   private Map<Line, Double> found() {
