@@ -71,7 +71,11 @@ final class Drawn {
   }
 
   static JsonNode quillby() {
-    return result(EXAMPLES.resolve("proved").resolve("quillby").resolve("box"));
+    return proved("quillby");
+  }
+
+  static JsonNode proved(String name) {
+    return result(EXAMPLES.resolve("proved").resolve(name).resolve("box"));
   }
 
   /** Each box is read once; who changes a result takes a copy. */
@@ -210,6 +214,11 @@ final class Drawn {
       rails.put(track.getAttribute("data-track"), lines);
     }
     return rails;
+  }
+
+  /** How far from the top a track begins. */
+  static double height(Element root, String track) {
+    return rails(root).get(track).get(0).getY1();
   }
 
   /** Two tracks that cross elsewhere than at their ends. */
