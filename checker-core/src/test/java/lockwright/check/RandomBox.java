@@ -145,7 +145,7 @@ public final class RandomBox {
 
   private void signals() {
     // Most are small, so that there can be many.
-    int most = chance(75) ? 1 + random.nextInt(2) : section ? 3 : 5;
+    int most = chance(section ? 90 : 75) ? 1 + random.nextInt(2) : section ? 3 : 5;
     List<Signal> some = new ArrayList<>();
     List<String> ways = chance(50) ? List.of() : List.of(chance(50) ? "n" : "r");
     some.add(signal("H", new TrackEnd("o", 1), "t", Arm.STOP, ways));
@@ -230,7 +230,7 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
-    int tokens = 1 + random.nextInt(2);
+    int tokens = chance(25) ? 2 : 1;
     return new Section(
         "Far",
         "s",
