@@ -29,7 +29,10 @@ public final class Rule {
               "points held in rear",
               "While a stop arm is off, the trailing points between it and the next stop signal in"
                   + " rear do not move."),
-          Map.entry("no conflict", "No two arms are off for conflicting routes."),
+          Map.entry(
+              "no conflict",
+              "No two arms are off for conflicting routes, but for opposed through routes while the"
+                  + " closing lever that names both is fully reversed."),
           Map.entry(
               "distant follows",
               "A distant is off only while every stop signal that it speaks for is off, and the facing"
@@ -43,6 +46,9 @@ public final class Rule {
               "road closed",
               "While an arm is off for a route over a level crossing, its gates are locked across the"
                   + " road."),
+          Map.entry(
+              "box closed",
+              "While the closing lever is not normal, every signal of its through lines is off."),
           Map.entry("one token out", "At most one token of a section is out of the instruments."),
           Map.entry(
               "section signal earned",
@@ -107,6 +113,8 @@ public final class Rule {
           + " is off, and the gates of "
           + r.levelCrossing()
           + " are not locked across the road";
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      return "closing lever " + r.lever() + " is not normal, and not all its signals are off";
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return "two are out of section " + r.section();
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {

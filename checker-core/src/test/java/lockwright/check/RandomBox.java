@@ -198,6 +198,14 @@ public final class RandomBox {
     if (!layout.levelCrossings().isEmpty()) {
       lever(chance(40) ? new Work.OfGates("L", chance(50)) : new Work.OfGateLock("L", chance(50)));
     }
+    List<String> running =
+        layout.signals().stream()
+            .filter(s -> s.arm().running() && chance(80))
+            .map(Signal::id)
+            .toList();
+    if (levers.size() < 6 && !running.isEmpty() && chance(30)) {
+      lever(new Work.OfClosing(running));
+    }
     while (levers.size() < 3) {
       lever(chance(50) ? new Work.Spare() : new Work.OutOfUse("points X"));
     }
