@@ -20,6 +20,7 @@ import lockwright.encode.names.Run;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.teaching.Teaching;
 import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
@@ -43,7 +44,12 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
 
   static Taught of(Findings findings) {
     byte[] result = ResultJson.bytes(findings);
-    return new Taught(findings, result, Lessons.of(findings, result));
+    return new Taught(findings, result, Lessons.of(findings, result, Teaching.NONE).pages());
+  }
+
+  /** The lessons of the same findings, with what a trainer has written. */
+  Lessons.Outcome with(Teaching teaching) {
+    return Lessons.of(findings, result, teaching);
   }
 
   static Box box(String name) {
