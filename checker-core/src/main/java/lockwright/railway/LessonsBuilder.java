@@ -120,6 +120,7 @@ final class LessonsBuilder {
         asked.reversed().stream().map(Written::text).toList(),
         lever.text(),
         words(asked.words()),
+        asked.title().at(),
         lever.at());
   }
 

@@ -11,10 +11,17 @@ import lockwright.spec.Span;
  * @param reversed the levers that stand reversed then, in the order in which they are pulled, if
  *     that can be; all others stand normal
  * @param lever the one that will not move
- * @param at where the lever is written
+ * @param at where the title is written
+ * @param leverAt where the lever is written
  */
 public record WhyNot(
-    String title, List<First> first, List<String> reversed, String lever, Words words, Span at) {
+    String title,
+    List<First> first,
+    List<String> reversed,
+    String lever,
+    Words words,
+    Span at,
+    Span leverAt) {
   public WhyNot {
     first = List.copyOf(first);
     reversed = List.copyOf(reversed);

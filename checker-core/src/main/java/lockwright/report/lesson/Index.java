@@ -29,6 +29,7 @@ record Index(Lessons.Made made, List<Lesson> lessons, List<Problem> unused, bool
     TrainersWords.block(m, made.teaching().introduction());
     group(m, "breaches", "What goes wrong", Lesson.Kind.BREACH);
     group(m, "orders", "Pulling orders", Lesson.Kind.ORDER);
+    group(m, "why-not", "Why not?", Lesson.Kind.WHY_NOT);
     m.open("section", "aria-labelledby", "own").element("h2", "The frame", "id", "own");
     if (frame) {
       m.open("ul").open("li").linkToPage(LearnersFrame.FILE, "Work it yourself").close().close();

@@ -24,6 +24,7 @@ import lockwright.report.result.Parts;
 import lockwright.spec.Message;
 import lockwright.spec.Problem;
 import lockwright.spec.Problems;
+import lockwright.walk.Walks;
 import lockwright.working.Working;
 
 /**
@@ -92,6 +93,9 @@ public final class Lessons {
     List<Lesson> lessons = new ArrayList<>();
     findings.audited().forEach(a -> lesson(made, a, problems).ifPresent(lessons::add));
     List<Problem> unused = unused(made, lessons);
+    teaching
+        .whyNots()
+        .forEach(w -> WhyNotLesson.of(made, w, Walks.USUAL, problems).ifPresent(lessons::add));
     if (!problems.isEmpty()) {
       return new Outcome(new TreeMap<>(), problems.sorted(), unused);
     }
