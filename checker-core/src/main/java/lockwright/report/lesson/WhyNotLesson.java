@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import lockwright.explain.Held;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.teaching.WhyNot;
@@ -149,7 +150,7 @@ final class WhyNotLesson extends Lesson {
                     asked.first().stream()
                         .map(f -> (f.pulled() ? "pull " : "replace ") + f.lever())
                         .toList())
-                + ", and with ";
+                + ", with ";
     return (first.isEmpty() ? "With " : first)
         + Refusal.state(asked)
         + ": why will "
@@ -275,10 +276,11 @@ final class WhyNotLesson extends Lesson {
 
   @Override
   void howToRead() {
-    if (!made.result().required("passes").asBoolean()) {
+    if (!allHolds()) {
       m.element(
           "p",
-          "The check of this box does not pass: not all that its locking does is as it should be.",
+          "Not everything of this box is proved or shown: look at the check before any of its locking"
+              + " is taken for the rule.",
           "class",
           "wrong");
     }
@@ -289,5 +291,10 @@ final class WhyNotLesson extends Lesson {
             + " holding its levers. They were found by a search, and played, in the run that wrote this"
             + " page. That the lever is held here says nothing of the rest of the locking; the check"
             + " does.");
+  }
+
+  private boolean allHolds() {
+    return StreamSupport.stream(made.result().required("requirements").spliterator(), false)
+        .allMatch(r -> r.required("verdict").asText().matches("proved|shown"));
   }
 }
