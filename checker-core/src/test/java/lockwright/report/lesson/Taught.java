@@ -113,6 +113,25 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
     return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
   }
 
+  /** A box of which nothing is claimed but that these whole strokes show a possibility. */
+  static Taught shown(Box box, String possibility, List<String> keys) {
+    Working working = Working.whole(box);
+    List<Event> events =
+        keys.stream()
+            .map(
+                key ->
+                    working.movements().stream()
+                        .map(Movement::event)
+                        .filter(e -> e.key().equals(key))
+                        .findFirst()
+                        .orElseThrow())
+            .toList();
+    Run run = new Run(working.beginnings().iterator().next().values(), events);
+    Claims claims =
+        new Claims(Map.of(), Map.of(), Map.of(possibility, new Claim.Reached(run, true)));
+    return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
+  }
+
   /** A box of which nothing is claimed, so that everything is undecided. */
   static Taught unclaimed(Box box) {
     Claims none = new Claims(Map.of(), Map.of(), Map.of());
