@@ -17,7 +17,7 @@ import lockwright.spec.Problem;
 record Index(Lessons.Made made, List<Lesson> lessons, List<Problem> unused, boolean frame) {
   String page() {
     JsonNode result = made.result();
-    Sheet sheet = Sheet.of("Lessons: " + result.required("box").asText());
+    Sheet sheet = Sheet.of("Lessons: " + result.required("box").asText(), Lesson.STYLE, "");
     Markup m = sheet.markup();
     m.element("h1", "Lessons: " + result.required("box").asText());
     List<String> cautions = new ArrayList<>();

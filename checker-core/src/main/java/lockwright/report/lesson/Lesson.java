@@ -15,7 +15,7 @@ import lockwright.spec.SpecFolder;
  * docs/decisions/0007-what-each-part-of-a-lesson-is-for.md}.
  */
 abstract class Lesson {
-  private static final String STYLE = Sheet.read(Lesson.class, "lesson.css");
+  static final String STYLE = Sheet.read(Lesson.class, "lesson.css");
   private static final String SCRIPT = Sheet.read(Lesson.class, "lesson.js");
 
   /** What a lesson is on, in the order of the index. */

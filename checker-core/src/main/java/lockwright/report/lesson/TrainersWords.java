@@ -74,19 +74,19 @@ record TrainersWords(Words words, SortedMap<Integer, List<String>> beside) {
     beside.getOrDefault(moment.number(), List.of()).forEach(text -> block(m, text));
   }
 
-  /** A paragraph for each that a blank line parts from the next; nothing, if there are no words. */
+  /**
+   * A paragraph for each line that is not empty, which are those of YAML: folded, or as written.
+   */
   static void block(Markup m, String text) {
     if (text.isEmpty()) {
       return;
     }
     m.open("div", "class", "trainer", "role", "note", "aria-label", WHOSE);
     m.element("p", WHOSE, "class", "whose");
-    for (String paragraph : text.split("\\R[ \\t]*\\R")) {
-      String line = paragraph.replaceAll("[ \\t]*\\R[ \\t]*", " ").replace('\t', ' ').strip();
-      if (!line.isEmpty()) {
-        m.element("p", line);
-      }
-    }
+    text.lines()
+        .map(l -> l.replace('\t', ' ').strip())
+        .filter(l -> !l.isEmpty())
+        .forEach(line -> m.element("p", line));
     m.close();
   }
 }

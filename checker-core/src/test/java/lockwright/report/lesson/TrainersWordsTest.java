@@ -145,7 +145,7 @@ class TrainersWordsTest {
 
   @Test
   void words_before_and_after_stand_there_in_paragraphs_and_are_called_his_own() {
-    Words words = new Words("One line\nof two.\n\nAnother.", "At the end.", List.of());
+    Words words = new Words("One line of two.\n\n  Another.\n", "At the end.", List.of());
     Teaching teaching =
         new Teaching(
             "Before all.", "After all.", List.of(new InLesson(SET, words, AT)), List.of(), "0a1b");
