@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.layout.Arm;
 import lockwright.railway.teaching.Teaching;
 import lockwright.railway.teaching.WhyNot;
 import lockwright.railway.teaching.Words;
@@ -19,6 +20,7 @@ import lockwright.report.Cautions;
 import lockwright.spec.Problem;
 import lockwright.spec.Span;
 import lockwright.spec.SpecsOnDisk;
+import lockwright.working.HandBox;
 import lockwright.working.Movement;
 import lockwright.working.State;
 import lockwright.working.Working;
@@ -266,6 +268,45 @@ class WhyNotTest {
         .contains("lever 11 leaves N only with the release of Sedgeholm to Quillby given");
     assertThat(outcome.pages().keySet()).filteredOn(f -> f.startsWith("why-not-")).hasSize(3);
     assertThat(QUILLBY.with(built.teaching()).pages()).isEqualTo(outcome.pages());
+  }
+
+  /** 2 can be pulled after 1 alone, whose piece holds it then, if it holds: it is not marked. */
+  @Test
+  void a_state_that_only_safety_reaches_is_not_taught() {
+    Box table =
+        new HandBox()
+            .signal("1", Arm.STOP)
+            .signal("2", Arm.STOP)
+            .points("4")
+            .locking("1 locks 2 when 4 R", "2 released by 1")
+            .box();
+    Taught taught = Taught.unclaimed(JUNCTION.box().withLocking(table.locking()));
+    assertThat(outcome(taught, asked(List.of(), List.of("1", "2"), "4")).problems())
+        .singleElement()
+        .matches(p -> p.code().equals("LESSON-204") && p.span().equals(TITLE))
+        .extracting(Problem::what)
+        .asString()
+        .contains(
+            "is reached by half-strokes alone, or only if pieces with conditions do not hold");
+  }
+
+  /** What was done first is undone where the question wants it so. */
+  @Test
+  void all_levers_not_named_stand_normal_whatever_came_first() {
+    Document page = page(JUNCTION, asked(List.of(first("1", true)), List.of(), "1"));
+    assertThat(headings(page))
+        .extracting(h -> h.replaceFirst("Step [0-9]+ of 7: ", ""))
+        .containsExactly(
+            "The beginning",
+            "pull 3 Bolt of 4",
+            "pull 1 Main home",
+            "replace 1 Main home",
+            "replace 3 Bolt of 4",
+            "1 Main home will not be pulled",
+            "pull 3 Bolt of 4",
+            "pull 1 Main home");
+    assertThat(page.getDocumentElement().getTextContent())
+        .contains("After pull 1, with all levers normal: why will 1 Main home not be pulled?");
   }
 
   /** The route is cleared by hand: bolt and points as the table has them, then the home. */
