@@ -115,6 +115,7 @@ class LessonsFileTest {
               One: {reversed: [3, 3], pull: 7}
               Two: {reversed: 3}
               Three: {first: pull 3, pull: 1}
+              Four: {replace: 9}
             """);
     assertThat(SpecsOnDisk.places(built.problems()))
         .containsExactly(
@@ -126,7 +127,8 @@ class LessonsFileTest {
             "YAML-112 lessons.yaml:6:23",
             "LESSON-104 lessons.yaml:6:33",
             "LESSON-103 lessons.yaml:7:3",
-            "YAML-108 lessons.yaml:8:18");
+            "YAML-108 lessons.yaml:8:18",
+            "LESSON-104 lessons.yaml:9:19");
     assertThat(built.box()).isEmpty();
     assertThat(built.teaching()).isEqualTo(Teaching.NONE);
   }

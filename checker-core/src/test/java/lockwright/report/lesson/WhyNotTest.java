@@ -91,8 +91,13 @@ class WhyNotTest {
     for (String entry : entries.split("\\|")) {
       assertThat(refused.getTextContent()).contains(entry + ":");
     }
-    assertThat(Taught.elements(Taught.elements(refused, "ul").get(0), "a"))
-        .hasSize(entries.split("\\|").length);
+    List<Element> links = Taught.elements(Taught.elements(refused, "ul").get(0), "a");
+    assertThat(links).hasSize(entries.split("\\|").length);
+    for (Element link : links) {
+      assertThat(row(page, link).getTextContent())
+          .contains(link.getTextContent(), "holds it")
+          .containsAnyOf(entries.split("\\|"));
+    }
     assertThat(headings(page))
         .hasSize(levers.size() + frees.split(" and ").length + 3)
         .element(levers.size() + 1)
@@ -122,14 +127,18 @@ class WhyNotTest {
             "Step 5 of 5: replace 3 Bolt of 4");
     Element link = Taught.elements(refused(page), "a").get(0);
     assertThat(link.getTextContent()).isEqualTo("locking.csv:2:3");
-    Element row =
-        Taught.elements(page.getDocumentElement(), "tr").stream()
-            .filter(r -> ("#" + r.getAttribute("id")).equals(link.getAttribute("href")))
-            .findFirst()
-            .orElseThrow();
-    assertThat(row.getTextContent()).contains("locking.csv:2:3", "1 released by 3", "holds it");
+    assertThat(row(page, link).getTextContent())
+        .contains("locking.csv:2:3", "1 released by 3", "holds it");
     assertThat(Taught.ofClass(page, "question")).hasSize(5);
     assertThat(Taught.elements(page.getDocumentElement(), "svg")).hasSize(2 * 6 + 1);
+  }
+
+  /** The row of the table that a link leads to. */
+  private static Element row(Document page, Element link) {
+    return Taught.elements(page.getDocumentElement(), "tr").stream()
+        .filter(r -> ("#" + r.getAttribute("id")).equals(link.getAttribute("href")))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Levers named in an order in which they cannot be pulled: another is found, and it is said. */
