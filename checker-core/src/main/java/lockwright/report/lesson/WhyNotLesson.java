@@ -240,14 +240,11 @@ final class WhyNotLesson extends Lesson {
   void toLearn() {
     m.open("section", "aria-labelledby", "table");
     m.element("h2", "What the locking table says of lever " + asked.lever(), "id", "table");
-    List<Entry> holding =
-        refusal.way().heldBy().stream()
-            .filter(h -> !h.unmarked())
-            .flatMap(h -> h.entry().stream())
-            .toList();
+    List<Entry> holding = entries(false);
+    List<Entry> unmarked = entries(true);
     List<Entry> all =
         made.box().locking().stream()
-            .filter(e -> names(e, asked.lever()) || holding.contains(e))
+            .filter(e -> names(e, asked.lever()) || holding.contains(e) || unmarked.contains(e))
             .toList();
     if (all.isEmpty()) {
       m.element("p", "No entry names it. What holds it stands outside the table.");
@@ -258,13 +255,28 @@ final class WhyNotLesson extends Lesson {
         m.open("tr", "id", anchor(entry));
         Tables.cell(m, COLUMNS.get(0), entry.at().toString());
         Tables.cell(m, COLUMNS.get(1), entry.words());
-        Tables.cell(m, COLUMNS.get(2), holding.contains(entry) ? "\u2718 holds it" : "no");
+        Tables.cell(
+            m,
+            COLUMNS.get(2),
+            holding.contains(entry)
+                ? "\u2718 holds it"
+                : unmarked.contains(entry) ? "only if its piece holds" : "no");
         Tables.cell(m, COLUMNS.get(3), entry.note());
         m.close();
       }
       Tables.end(m);
     }
     m.close();
+  }
+
+  /**
+   * Of the entries that hold the lever: those that are read so for possibility alone, or others.
+   */
+  private List<Entry> entries(boolean unmarked) {
+    return refusal.way().heldBy().stream()
+        .filter(h -> h.unmarked() == unmarked)
+        .flatMap(h -> h.entry().stream())
+        .toList();
   }
 
   private static boolean names(Entry entry, String lever) {

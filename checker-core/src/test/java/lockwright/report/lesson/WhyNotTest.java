@@ -224,6 +224,22 @@ class WhyNotTest {
         .startsWith("lever 12 is not surely held");
   }
 
+  /** 8 is held by its bolt; the piece of '2 locks 22 when 8 R' holds it too, if it holds. */
+  @Test
+  void what_an_unmarked_piece_would_hold_as_well_is_told_apart() {
+    Document page = page(QUILLBY, asked(List.of(), List.of("8", "9", "2"), "8"));
+    List<Element> lists = Taught.ofClass(page, "holds");
+    assertThat(lists).hasSize(2);
+    assertThat(lists.get(0).getTextContent())
+        .contains("9 locks both ways 8")
+        .doesNotContain("when 8 R");
+    assertThat(lists.get(1).getTextContent())
+        .contains("2 locks 22 when 8 R")
+        .doesNotContain("9 locks");
+    Element unmarked = Taught.elements(lists.get(1), "a").get(0);
+    assertThat(row(page, unmarked).getTextContent()).contains("only if its piece holds");
+  }
+
   /** The two points levers of this box release each other, so neither is ever pulled. */
   @Test
   void what_can_never_be_done_cannot_come_first() {
