@@ -81,10 +81,10 @@ class EveryPageTest {
       Path page, Browser browser) {
     browser.open(page, 320);
     assertThat(browser.first("h1").isDisplayed()).isTrue();
-    assertThat(browser.ask(BEYOND)).isEqualTo(0L);
-    assertThat(browser.texts(LEADING_NOWHERE)).isEmpty();
-    assertThat(browser.texts(COLOURS)).containsExactly("light");
+    assertThat(browser.ask(BEYOND)).as("beyond the edge of %s", page).isEqualTo(0L);
+    assertThat(browser.texts(LEADING_NOWHERE)).as("leading nowhere in %s", page).isEmpty();
+    assertThat(browser.texts(COLOURS)).as("colours of %s", page).containsExactly("light");
     browser.colours("dark");
-    assertThat(browser.texts(COLOURS)).containsExactly("dark");
+    assertThat(browser.texts(COLOURS)).as("colours of %s", page).containsExactly("dark");
   }
 }

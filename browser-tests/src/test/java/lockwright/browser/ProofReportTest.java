@@ -14,6 +14,9 @@ class ProofReportTest {
   private static final String IN_VIEW =
       """
       var line = document.getElementById(location.hash.slice(1));
+      if (!line) {
+        return 'there is no line ' + location.hash;
+      }
       var at = line.getBoundingClientRect();
       var top = document.elementFromPoint(at.left + 9, at.top + 9);
       var bottom = document.elementFromPoint(at.right - 9, at.bottom - 9);
