@@ -65,11 +65,16 @@ final class Browser implements AutoCloseable {
     if (!Files.isRegularFile(page)) {
       throw new AssertionError("the build has not written " + page);
     }
+    width(width);
+    colours("light");
+    driver.get(page.toUri().toString());
+  }
+
+  /** How wide the window is, in pixels of CSS. */
+  void width(int width) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
-    colours("light");
-    driver.get(page.toUri().toString());
   }
 
   /** What the reader has chosen: light or dark. */

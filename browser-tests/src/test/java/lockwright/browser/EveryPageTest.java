@@ -11,7 +11,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Pages of each kind, at the narrowest width and in both colours. */
+/** Pages of each kind, narrow and wide, and in both colours. */
 @ExtendWith(InTheBrowser.class)
 class EveryPageTest {
   /** By how much the page could be scrolled sideways. */
@@ -77,11 +77,12 @@ class EveryPageTest {
 
   @ParameterizedTest
   @MethodSource("pages")
-  void aPageIsNoWiderThanANarrowScreenReadableInBothColoursAndItsLinksLead(
-      Path page, Browser browser) {
-    browser.open(page, 320);
+  void aPageIsNoWiderThanTheScreenReadableInBothColoursAndItsLinksLead(Path page, Browser browser) {
+    browser.open(page, 1600);
+    assertThat(browser.ask(BEYOND)).as("beyond a wide screen: %s", page).isEqualTo(0L);
+    browser.width(320);
+    assertThat(browser.ask(BEYOND)).as("beyond a narrow screen: %s", page).isEqualTo(0L);
     assertThat(browser.first("h1").isDisplayed()).isTrue();
-    assertThat(browser.ask(BEYOND)).as("beyond the edge of %s", page).isEqualTo(0L);
     assertThat(browser.texts(LEADING_NOWHERE)).as("leading nowhere in %s", page).isEmpty();
     assertThat(browser.texts(COLOURS)).as("colours of %s", page).containsExactly("light");
     browser.colours("dark");
