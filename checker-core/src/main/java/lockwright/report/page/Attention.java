@@ -70,7 +70,7 @@ final class Attention {
                     + expectation.required("until").asText()
                 : "")
             + ". State: "
-            + expectation.required("state").asText()
+            + state(expectation)
             + ". Reason: "
             + expectation.required("reason").asText()
             + " ("
@@ -78,6 +78,12 @@ final class Attention {
             + ")",
         "class",
         "expectation");
+  }
+
+  /** "as waived": never "holds", which beside a verdict could be read of the requirement. */
+  static String state(JsonNode expectation) {
+    String state = expectation.required("state").asText();
+    return state.equals("holds") ? "as " + expectation.required("kind").asText() : state;
   }
 
   private void finding(JsonNode instance) {
