@@ -13,7 +13,7 @@ final class Written {
           "proved/pellowmere",
           "expected/thrapwick");
 
-  private static final Path EXAMPLES = Path.of("..", "examples");
+  private static final Path EXAMPLES = Path.of("..");
 
   private Written() {}
 
