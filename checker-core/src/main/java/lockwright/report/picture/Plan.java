@@ -40,6 +40,10 @@ final class Plan {
   private final Map<String, List<End>> endsByTurn = new HashMap<>();
   private final Map<String, JsonNode> tracks = new LinkedHashMap<>();
   private final Map<String, Boolean> turned = new HashMap<>();
+
+  /** How high the author wants tracks, by their names. */
+  final Map<String, Given> levels = new HashMap<>();
+
   private int cuts;
 
   Plan(JsonNode result) {
@@ -55,9 +59,16 @@ final class Plan {
         attach(new End(track.get("id").asText(), end), track.get("ends").get(end), things);
       }
     }
+    given(result.path("drawing"));
     turn();
     pieces();
     breakRings();
+    if (turnAsGiven()) {
+      pieces.clear();
+      cuts = 0;
+      pieces();
+      breakRings();
+    }
     for (Piece piece : pieces) {
       for (int end = 0; end < 2; end++) {
         End name = new End(piece.id(), end);
@@ -84,6 +95,90 @@ final class Plan {
     Set<Node> all = new LinkedHashSet<>();
     pieces.forEach(p -> all.addAll(List.of(p.left(), p.right())));
     return all;
+  }
+
+  private void given(JsonNode drawing) {
+    for (JsonNode spot : drawing.path("places")) {
+      JsonNode of = spot.get("of");
+      String kind = of.get("kind").asText();
+      Node node =
+          kind.equals("end")
+              ? ports.get(End.of(of)).node()
+              : nodes.get(kind + " " + of.get(kind).asText());
+      String what = kind.equals("end") ? where(node, of) : kind + " " + of.get(kind).asText();
+      double across = spot.get("across").asDouble();
+      node.given = new Given(what, across, spot.get("down").asDouble(), spot.get("at"));
+    }
+    for (JsonNode level : drawing.path("tracks")) {
+      String track = level.get("track").asText();
+      double down = level.get("down").asDouble();
+      levels.put(track, new Given("track " + track, Double.NaN, down, level.get("at")));
+    }
+  }
+
+  private String where(Node node, JsonNode end) {
+    String track = end.get("track").asText();
+    if (node.kind != Node.Kind.JOINT) {
+      return "the end of track " + track;
+    }
+    JsonNode with = tracks.get(track).get("ends").get(end.get("end").asInt()).get("attachedTo");
+    return "the joint " + track + " + " + with.at("/with/track").asText();
+  }
+
+  /** Turns over, each by itself, parts of the plan that most places given have the other way. */
+  private boolean turnAsGiven() {
+    boolean any = false;
+    Set<Node> seen = new HashSet<>();
+    for (Node start : nodes()) {
+      Set<Node> part = new LinkedHashSet<>(List.of(start));
+      Deque<Node> reached = new ArrayDeque<>(part);
+      while (seen.add(start) && !reached.isEmpty()) {
+        Node node = reached.remove();
+        for (Piece piece : pieces) {
+          for (Side side : Side.values()) {
+            Node far = piece.at(side.other());
+            if (piece.at(side) == node && part.add(far)) {
+              reached.add(far);
+            }
+          }
+        }
+      }
+      if (seen.addAll(part) && votes(part) < 0) {
+        any = true;
+        ports.values().stream()
+            .filter(p -> part.contains(p.node()))
+            .map(Port::turn)
+            .distinct()
+            .forEach(t -> turned.put(t, !turned.get(t)));
+      }
+    }
+    return any;
+  }
+
+  /** How many more pairs of places stand as the plan has them than the other way. */
+  private int votes(Set<Node> part) {
+    int votes = 0;
+    for (Node from : part) {
+      if (from.given == null) {
+        continue;
+      }
+      Set<Node> onwards = new LinkedHashSet<>(List.of(from));
+      Deque<Node> reached = new ArrayDeque<>(onwards);
+      while (!reached.isEmpty()) {
+        Node node = reached.remove();
+        for (Piece piece : pieces) {
+          if (piece.left() == node && onwards.add(piece.right())) {
+            reached.add(piece.right());
+          }
+        }
+      }
+      for (Node to : onwards) {
+        if (to.given != null) {
+          votes += (int) Math.signum(to.given.across() - from.given.across());
+        }
+      }
+    }
+    return votes;
   }
 
   /** Which side of its piece an end of a track is drawn on. */
