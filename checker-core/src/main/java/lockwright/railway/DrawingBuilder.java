@@ -155,7 +155,7 @@ final class DrawingBuilder {
     problems.add(
         ends.isEmpty() ? Message.DRAWING_NO_SUCH_END : Message.DRAWING_TWO_SUCH_ENDS,
         name.at(),
-        what + (ends.isEmpty() ? "no " + kind : "two: each is a " + kind),
+        what + (ends.isEmpty() ? "no " + kind : "two " + kind.replaceFirst("joint|end", "$0s")),
         ends.isEmpty()
             ? otherwise
             : "leave it to the layout, or divide a track in plan.yaml so that each has one");

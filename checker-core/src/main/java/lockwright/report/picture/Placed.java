@@ -28,14 +28,19 @@ record Placed(JsonNode result, Plan plan, List<Line> lines, Spacing spacing, Lis
   private static Placed of(JsonNode result, double width, double height) {
     Plan plan = new Plan(result);
     List<Line> lines = Lines.of(plan);
-    Along.roughly(plan, lines, new Spacing(plan, lines), width);
+    List<Tight> wrongWayRound =
+        Along.roughly(plan, lines, new Spacing(plan, lines), width).stream()
+            .filter(t -> t.second().across() <= t.first().across())
+            .toList();
     Rows.place(lines, Along::beyond);
     Spacing spacing = new Spacing(plan, lines, height);
-    List<Tight> tight = new ArrayList<>(Along.exactly(plan, lines, spacing, width));
+    List<Tight> tight = Along.exactly(plan, lines, spacing, width);
     for (int round = 1; round < ROUNDS && height > 0; round++) {
       spacing = new Spacing(plan, lines, height);
-      tight = new ArrayList<>(Along.exactly(plan, lines, spacing, width));
+      tight = Along.exactly(plan, lines, spacing, width);
     }
+    tight = new ArrayList<>(tight);
+    tight.addAll(wrongWayRound);
     if (spacing.scale != null) {
       for (Scale.Pair pair : spacing.scale.tight()) {
         Given upper = spacing.given(pair.first());
