@@ -242,7 +242,8 @@ final class DiagramPicture {
       svg.line(
           "trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
-    new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), y, legs, !up);
+    double words = node.x - legs * spacing.wordsOverToe(node);
+    new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), words, y, legs, !up);
     svg.close();
   }
 

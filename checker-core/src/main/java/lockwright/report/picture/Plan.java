@@ -125,60 +125,17 @@ final class Plan {
     return "the joint " + track + " + " + with.at("/with/track").asText();
   }
 
-  /** Turns over, each by itself, parts of the plan that most places given have the other way. */
+  /** Turns over, each by itself, parts of the plan that the places given have the other way. */
   private boolean turnAsGiven() {
-    boolean any = false;
-    Set<Node> seen = new HashSet<>();
-    for (Node start : nodes()) {
-      Set<Node> part = new LinkedHashSet<>(List.of(start));
-      Deque<Node> reached = new ArrayDeque<>(part);
-      while (seen.add(start) && !reached.isEmpty()) {
-        Node node = reached.remove();
-        for (Piece piece : pieces) {
-          for (Side side : Side.values()) {
-            Node far = piece.at(side.other());
-            if (piece.at(side) == node && part.add(far)) {
-              reached.add(far);
-            }
-          }
-        }
-      }
-      if (seen.addAll(part) && votes(part) < 0) {
-        any = true;
-        ports.values().stream()
-            .filter(p -> part.contains(p.node()))
-            .map(Port::turn)
-            .distinct()
-            .forEach(t -> turned.put(t, !turned.get(t)));
-      }
+    List<Set<Node>> parts = WayRound.wrong(pieces, nodes());
+    for (Set<Node> part : parts) {
+      ports.values().stream()
+          .filter(p -> part.contains(p.node()))
+          .map(Port::turn)
+          .distinct()
+          .forEach(t -> turned.put(t, !turned.get(t)));
     }
-    return any;
-  }
-
-  /** How many more pairs of places stand as the plan has them than the other way. */
-  private int votes(Set<Node> part) {
-    int votes = 0;
-    for (Node from : part) {
-      if (from.given == null) {
-        continue;
-      }
-      Set<Node> onwards = new LinkedHashSet<>(List.of(from));
-      Deque<Node> reached = new ArrayDeque<>(onwards);
-      while (!reached.isEmpty()) {
-        Node node = reached.remove();
-        for (Piece piece : pieces) {
-          if (piece.left() == node && onwards.add(piece.right())) {
-            reached.add(piece.right());
-          }
-        }
-      }
-      for (Node to : onwards) {
-        if (to.given != null) {
-          votes += (int) Math.signum(to.given.across() - from.given.across());
-        }
-      }
-    }
-    return votes;
+    return !parts.isEmpty();
   }
 
   /** Which side of its piece an end of a track is drawn on. */

@@ -130,6 +130,24 @@ final class Spacing {
     return false;
   }
 
+  /** How far over the toe the words at points stand; not at all unless both legs leave aslant. */
+  double wordsOverToe(Node node) {
+    Side legs = legs(node);
+    boolean up = false;
+    boolean down = false;
+    for (Line line : lines) {
+      if (line.end(legs.other()) == node && line.leaves(legs.other())) {
+        up |= line.row < node.line.row;
+        down |= line.row > node.line.row;
+      }
+    }
+    return up && down ? half(node) + 4 : 0;
+  }
+
+  private double half(Node node) {
+    return PointsLabel.width(node.thing, plan.groundFrame(node.thing)) / 2 + 4;
+  }
+
   /** Which side of points their legs are on. */
   Side legs(Node node) {
     return plan.pieces.stream().anyMatch(p -> p.left() == node && p.leftPort().equals("toe"))
@@ -173,12 +191,12 @@ final class Spacing {
     boolean up = leavesUp(node);
     double aslant = SLOPE * (up ? above[row] : below[row]) + GAP;
     if (node.kind == Node.Kind.POINTS) {
-      double half = PointsLabel.width(node.thing, plan.groundFrame(node.thing)) / 2 + 4;
+      double half = half(node);
       Side legs = legs(node);
       for (Piece piece : straight(node)) {
         Side near = piece.left() == node ? Side.LEFT : Side.RIGHT;
         boolean leg = (near == Side.LEFT) == (legs == Side.RIGHT);
-        keep(piece, !up, near, half, leg ? null : node);
+        keep(piece, !up, near, half + (leg ? 0 : wordsOverToe(node)), leg ? null : node);
         height(piece, !up, PointsLabel.height(node.thing));
         if (leg) {
           keep(piece, up, near, node.thing.has("trap") ? TRAP : aslant, null);
