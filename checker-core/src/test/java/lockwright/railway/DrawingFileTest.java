@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.layout.TrackEnd;
+import lockwright.report.picture.PictureProblems;
 import lockwright.spec.Span;
 import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.BeforeEach;
@@ -77,6 +78,17 @@ class DrawingFileTest {
     Drawing one = with("joints: {approach + junction: [1, 2]}\n").box().orElseThrow().drawing();
     Drawing other = with("joints: {junction + approach: [1, 2]}\n").box().orElseThrow().drawing();
     assertThat(one).isEqualTo(other);
+  }
+
+  /** A track round which engines run: its two ends are one joint. */
+  @Test
+  void a_track_joined_to_itself_has_one_joint() throws IOException {
+    SpecsOnDisk.change(folder, "plan.yaml", "branch]\nj", "branch, ring]\nj");
+    SpecsOnDisk.change(folder, "plan.yaml", "+ junction]", "+ junction, ring + ring]");
+    Box box = with("joints: {ring + ring: [4, 6]}\npoints: {4: [4, 2]}\n").box().orElseThrow();
+    assertThat(box.drawing().spots().get(1).thing())
+        .isEqualTo(new Drawing.OfEnd(new TrackEnd("ring", 0)));
+    assertThat(PictureProblems.of(box)).isEmpty();
   }
 
   @ParameterizedTest

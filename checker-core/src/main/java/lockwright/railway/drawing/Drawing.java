@@ -9,7 +9,7 @@ import lockwright.spec.Span;
  * no rule of the meaning reads it. Across is from the left and down from the top, in units of the
  * author's own, 0 to 9999.99.
  *
- * @param spots places of things, in the order of the file
+ * @param spots places of points, crossings, joints and ends; of each kind in the order of the file
  * @param levels how far down tracks run, in the order of the file
  */
 public record Drawing(List<Spot> spots, List<Level> levels) {
