@@ -147,7 +147,7 @@ class CheckMojoTest {
         """);
     goal.execute();
     assertThat(log.lines)
-        .contains("WARNING DRAW-201 box/drawing.yaml:2:32")
+        .contains("WARNING DRAW-201 box/drawing.yaml:2:31")
         .anyMatch(l -> l.matches("INFO Alder Fen: [0-9]+ requirements of safety proved, .*"));
     assertThat(Files.readString(output("proof-report.html")))
         .contains(
