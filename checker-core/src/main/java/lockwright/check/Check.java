@@ -5,15 +5,18 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.Auditor;
 import lockwright.audit.Claims;
 import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
+import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
@@ -32,6 +35,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
    * <ol>
    *   <li>Search with whole strokes: the possibilities, and what the requirements of safety speak
    *       about.
+   *   <li>Searches with whole strokes: whether the frame can be restored.
    *   <li>Search with parted strokes: the breaches, and what the first search did not reach.
    *   <li>Audit every claim, with the second reading of the box.
    * </ol>
@@ -46,6 +50,17 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     Encoded whole = Encoder.whole(box);
     Found possible = searcher.search(new Job(whole.system(), limits), progress);
     Map<String, Claim> ofWhole = whole.names().claims(possible.verdicts());
+    Map<String, String> decidedBy = new HashMap<>(possible.decidedBy());
+
+    for (Requirement requirement : box.requirements()) {
+      if (requirement instanceof Requirement.FrameCanBeRestored) {
+        progress.accept("possibility: restoring the frame");
+        Restoration restoration =
+            new Restoration(limits, searcher, progress, box, whole, certificate(ofWhole));
+        ofWhole.put(requirement.id(), restoration.claim());
+        restoration.decidedBy().ifPresent(by -> decidedBy.put(requirement.id(), by));
+      }
+    }
 
     progress.accept("safety: parted strokes");
     Encoded parted = Encoder.parted(box).without(reached(ofWhole));
@@ -55,9 +70,14 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     progress.accept("audit");
     List<Audited> audited = Auditor.audit(box, claims(box, ofWhole, ofParted));
 
-    Map<String, String> decidedBy = new HashMap<>(possible.decidedBy());
     decidedBy.putAll(safe.decidedBy());
     return new Findings(box, digests, audited, decidedBy, safe.solver());
+  }
+
+  private static Optional<Certificate> certificate(Map<String, Claim> claims) {
+    return claims.values().stream()
+        .flatMap(c -> c instanceof Claim.Never never ? Stream.of(never.certificate()) : null)
+        .findFirst();
   }
 
   private static Set<String> reached(Map<String, Claim> claims) {

@@ -2,9 +2,12 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
+import lockwright.audit.Played;
+import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.Rule;
 import lockwright.report.Sequence;
@@ -68,12 +71,56 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
 
   @Override
   public List<String> impossible(Audited.Impossible impossible) {
-    String checked =
-        String.join(", ", impossible.checkedBy().stream().map(CheckedBy::words).toList());
     return List.of(
         "  it cannot come about from any beginning, however the box is worked (certificate checked"
             + " by: "
-            + checked
+            + checkers(impossible.checkedBy())
             + ")");
+  }
+
+  @Override
+  public List<String> restorable(Audited.Restorable restorable) {
+    List<String> text = new ArrayList<>();
+    text.add(
+        "  from every state levers are put back one by one"
+            + (restorable.ways().isEmpty() ? "" : ", or in one of these ways")
+            + " (certificate checked by: "
+            + checkers(restorable.checkedBy())
+            + ")");
+    restorable.ways().forEach(way -> text.add("  way back: " + Sequence.words(findings.box(), way)));
+    return text;
+  }
+
+  @Override
+  public List<String> stranded(Audited.Stranded stranded) {
+    Sequence sequence = Sequence.of(findings.box(), stranded.played());
+    List<String> text = new ArrayList<>(sequence.text());
+    text.add(
+        "  from here no strokes of levers, points or gates lead to all levers normal (certificate"
+            + " checked by: "
+            + checkers(stranded.checkedBy())
+            + ")");
+    text.add(
+        stranded.shortest()
+            ? "  no sequence of fewer whole strokes and events leads to such a state"
+            : "  perhaps a shorter sequence leads to such a state too");
+    stranded.helped().ifPresent(helped -> text.addAll(helped(stranded, helped)));
+    return text;
+  }
+
+  private List<String> helped(Audited.Stranded stranded, Played helped) {
+    List<String> text = new ArrayList<>();
+    text.add("  with what others do at the instruments, it can be gone on with so:");
+    int gone = stranded.played().steps().size();
+    List<Event> on =
+        helped.steps().subList(gone, helped.steps().size()).stream()
+            .map(Played.Step::event)
+            .toList();
+    text.add("    " + Sequence.words(findings.box(), on));
+    return text;
+  }
+
+  private static String checkers(Set<CheckedBy> by) {
+    return String.join(", ", by.stream().map(CheckedBy::words).toList());
   }
 }
