@@ -5,18 +5,15 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.Auditor;
 import lockwright.audit.Claims;
 import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
-import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
@@ -56,7 +53,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
       if (requirement instanceof Requirement.FrameCanBeRestored) {
         progress.accept("possibility: restoring the frame");
         Restoration restoration =
-            new Restoration(limits, searcher, progress, box, whole, certificate(ofWhole));
+            new Restoration(limits, searcher, progress, box, whole);
         ofWhole.put(requirement.id(), restoration.claim());
         restoration.decidedBy().ifPresent(by -> decidedBy.put(requirement.id(), by));
       }
@@ -72,12 +69,6 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
 
     decidedBy.putAll(safe.decidedBy());
     return new Findings(box, digests, audited, decidedBy, safe.solver());
-  }
-
-  private static Optional<Certificate> certificate(Map<String, Claim> claims) {
-    return claims.values().stream()
-        .flatMap(c -> c instanceof Claim.Never never ? Stream.of(never.certificate()) : null)
-        .findFirst();
   }
 
   private static Set<String> reached(Map<String, Claim> claims) {

@@ -11,7 +11,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import lockwright.encode.Encoded;
 import lockwright.encode.Restoring;
-import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
 import lockwright.encode.names.Run;
 import lockwright.railway.Box;
@@ -48,28 +47,20 @@ final class Restoration {
   private final Consumer<String> progress;
   private final Box box;
   private final Restoring restoring;
-  private final Optional<Certificate> known;
   private final long end;
   private String decidedBy = "";
 
   /**
    * @param limits the seconds are those of all its searches together
    * @param whole the box by whole strokes
-   * @param known an invariant of it, if one is known
    */
   Restoration(
-      Limits limits,
-      Searcher searcher,
-      Consumer<String> progress,
-      Box box,
-      Encoded whole,
-      Optional<Certificate> known) {
+      Limits limits, Searcher searcher, Consumer<String> progress, Box box, Encoded whole) {
     this.limits = limits;
     this.searcher = searcher;
     this.progress = progress;
     this.box = box;
     this.restoring = new Restoring(box, whole);
-    this.known = known;
     this.end = System.nanoTime() + TimeUnit.SECONDS.toNanos(limits.seconds());
   }
 
@@ -83,8 +74,7 @@ final class Restoration {
     List<List<Event>> ways = new ArrayList<>();
     while (ways.size() <= MOST_WAYS) {
       progress.accept("restoring: " + ways.size() + " ways back but single strokes");
-      Encoded stuck = restoring.stuck(ways);
-      Told told = ask(known.map(stuck::trying).orElse(stuck));
+      Told told = ask(restoring.stuck(ways));
       if (told.claim() instanceof Claim.Never never) {
         decidedBy = told.by();
         return new Claim.Restorable(ways, never.certificate());

@@ -11,6 +11,7 @@ import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
+import lockwright.system.Clause;
 import lockwright.system.Target;
 import lockwright.system.Term;
 import lockwright.system.Transition;
@@ -122,8 +123,17 @@ public record Restoring(Box box, Encoded whole) {
             initial,
             IntStream.of(kept).mapToObj(s.transitions()::get).toList(),
             List.of(new Target(TARGET, target, List.of(), true)),
-            s.candidates()),
+            s.candidates().stream().filter(this::ofFrame).toList()),
         new Names(
             whole.names().quantities(), IntStream.of(kept).mapToObj(events::get).toList()));
+  }
+
+  /** A clause about what nothing done at an instrument changes: others are seldom of use. */
+  private boolean ofFrame(Clause clause) {
+    List<Event> events = whole.names().events();
+    return IntStream.range(0, events.size())
+        .filter(i -> !ofFrame(events.get(i)))
+        .mapToObj(whole.system().transitions()::get)
+        .noneMatch(t -> clause.among().stream().anyMatch(a -> t.touches(a.variable())));
   }
 }

@@ -36,6 +36,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 class RandomBoxesProperties {
   private static final Map<String, Integer> VERDICTS = new TreeMap<>();
   private static final Map<String, Integer> ENGINES = new TreeMap<>();
+  private static final Map<String, Integer> RESTORING = new TreeMap<>();
   private static int boxes;
 
   @Property(tries = 2000, seed = "1889", shrinking = ShrinkingMode.OFF)
@@ -89,6 +90,9 @@ class RandomBoxesProperties {
 
   private static String expected(Requirement requirement, BruteForce brute) {
     OptionalInt shortest = brute.shortest(requirement);
+    if (requirement instanceof Requirement.FrameCanBeRestored) {
+      return shortest.isPresent() ? "broken by " + shortest.getAsInt() : "shown";
+    }
     if (requirement.possibility()) {
       return shortest.isPresent() ? "shown by " + shortest.getAsInt() : "impossible";
     }
@@ -133,6 +137,22 @@ class RandomBoxesProperties {
     public String impossible(Audited.Impossible impossible) {
       return "impossible";
     }
+
+    @Override
+    public String restorable(Audited.Restorable restorable) {
+      RESTORING.merge(restorable.ways().isEmpty() ? "single strokes" : "ways back", 1, Integer::sum);
+      return "shown";
+    }
+
+    @Override
+    public String stranded(Audited.Stranded stranded) {
+      RESTORING.merge(
+          stranded.helped().isEmpty() ? "stranded" : "stranded but for instruments",
+          1,
+          Integer::sum);
+      return (stranded.shortest() ? "broken by " : "not shortest: ")
+          + stranded.played().steps().size();
+    }
   }
 
   @AfterContainer
@@ -142,7 +162,9 @@ class RandomBoxesProperties {
             + " random boxes; verdicts on safety: "
             + shares(VERDICTS)
             + "; decided by: "
-            + shares(ENGINES));
+            + shares(ENGINES)
+            + "; restoring: "
+            + shares(RESTORING));
     assertThat(VERDICTS).containsOnlyKeys("proved", "empty", "brokenby");
     assertThat(ENGINES).hasSize(3);
     for (Map<String, Integer> counts : List.of(VERDICTS, ENGINES)) {
