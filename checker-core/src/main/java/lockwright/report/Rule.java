@@ -115,6 +115,8 @@ public final class Rule {
           + " goes off into section "
           + r.section()
           + ", and no withdrawal here has earned it";
+    } else if (requirement instanceof Requirement.FrameCanBeRestored) {
+      return "from here no strokes of levers, points or gates lead to all levers normal";
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       return "signals "
           + r.first()
@@ -123,6 +125,6 @@ public final class Rule {
           + " are off together, both into section "
           + r.section();
     }
-    throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");
+    throw new IllegalArgumentException(requirement.id() + " is not broken by a sequence");
   }
 }

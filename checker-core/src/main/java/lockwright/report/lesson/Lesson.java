@@ -32,7 +32,8 @@ final class Lesson {
   private final Markup m;
 
   /**
-   * @param played the run to the breach, by half-strokes, or to what is shown, by whole strokes
+   * @param played the run to the breach of a requirement of safety, by half-strokes, or of a
+   *     possibility, or to what is shown, by whole strokes
    */
   Lesson(Lessons.Made made, Requirement requirement, Played played, boolean breach) {
     this.made = made;
@@ -48,6 +49,15 @@ final class Lesson {
 
   boolean breach() {
     return breach;
+  }
+
+  private boolean byHalfStrokes() {
+    return breach && !requirement.possibility();
+  }
+
+  /** Whether it ends where the frame is not restored. */
+  private boolean stranded() {
+    return breach && requirement.possibility();
   }
 
   String id() {
@@ -160,9 +170,10 @@ final class Lesson {
     StepPage page = new StepPage(made, moment, m);
     page.pictures();
     page.seen();
-    if (!last) {
-      Working working = breach ? made.parted() : made.whole();
-      new Question(moment, LeverNow.all(made.box(), working, moment.state()), m).write();
+    if (!last || stranded()) {
+      Working working = byHalfStrokes() ? made.parted() : made.whole();
+      String asked = last ? "Which lever is free now?" : Question.BEFORE_THE_NEXT_STEP;
+      new Question(asked, moment, LeverNow.all(made.box(), working, moment.state()), m).write();
     }
     m.close();
   }
@@ -201,7 +212,7 @@ final class Lesson {
     }
     m.close();
     JsonNode missing = sequence().path("missing");
-    if (breach) {
+    if (byHalfStrokes()) {
       m.element("h3", "The rule that is perhaps missing");
       m.element(
           "p",
@@ -221,7 +232,7 @@ final class Lesson {
     m.open("details").element("summary", "What the shapes of the diagram mean");
     m.open("div", "class", "picture-frame", "tabindex", "0", "role", "region", "aria-label", "Key");
     m.written(Pictures.key()).close().close();
-    if (breach) {
+    if (byHalfStrokes()) {
       m.element(
           "p",
           "Part-way means that a lever has left one end and not come to the other. An arm then"

@@ -73,6 +73,8 @@ public final class Lessons {
   private static Lesson lesson(Made made, Audited audited) {
     if (audited instanceof Audited.Broken broken) {
       return new Lesson(made, broken.requirement(), broken.played(), true);
+    } else if (audited instanceof Audited.Stranded stranded) {
+      return new Lesson(made, stranded.requirement(), stranded.played(), true);
     } else if (audited instanceof Audited.Shown shown
         && shown.requirement() instanceof Requirement.RouteCanBeCleared) {
       return new Lesson(made, shown.requirement(), shown.played(), false);

@@ -96,8 +96,9 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
     Sequence sequence = Sequence.of(findings.box(), stranded.played());
     List<String> text = new ArrayList<>(sequence.text());
     text.add(
-        "  from here no strokes of levers, points or gates lead to all levers normal (certificate"
-            + " checked by: "
+        "  "
+            + Rule.broken(stranded.requirement())
+            + " (certificate checked by: "
             + checkers(stranded.checkedBy())
             + ")");
     text.add(
