@@ -49,6 +49,9 @@ final class Results {
   /** A box with every form that a spec can take. */
   static final Findings FORMS = check(box(BoxBuilder.read(boxes("every-form"))));
 
+  /** A box whose frame is restored only when a token was withdrawn. */
+  static final Findings STRANDED = check(box(BoxBuilder.read(boxes("restored-by-a-token"))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -69,7 +72,8 @@ final class Results {
   static final Findings ENTRIES_UNDECIDED = tried(new Limits(60, 1, 0));
 
   static final List<Findings> ALL =
-      List.of(SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, WAIVED, ENTRIES, ENTRIES_UNDECIDED);
+      List.of(
+          SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, STRANDED, WAIVED, ENTRIES, ENTRIES_UNDECIDED);
 
   private Results() {}
 
