@@ -52,8 +52,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     for (Requirement requirement : box.requirements()) {
       if (requirement instanceof Requirement.FrameCanBeRestored) {
         progress.accept("possibility: restoring the frame");
-        Restoration restoration =
-            new Restoration(limits, searcher, progress, box, whole);
+        Restoration restoration = new Restoration(limits, searcher, progress, box, whole);
         ofWhole.put(requirement.id(), restoration.claim());
         restoration.decidedBy().ifPresent(by -> decidedBy.put(requirement.id(), by));
       }

@@ -3,7 +3,6 @@ package lockwright.check;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -54,8 +53,7 @@ final class Restoration {
    * @param limits the seconds are those of all its searches together
    * @param whole the box by whole strokes
    */
-  Restoration(
-      Limits limits, Searcher searcher, Consumer<String> progress, Box box, Encoded whole) {
+  Restoration(Limits limits, Searcher searcher, Consumer<String> progress, Box box, Encoded whole) {
     this.limits = limits;
     this.searcher = searcher;
     this.progress = progress;

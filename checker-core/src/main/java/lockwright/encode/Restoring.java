@@ -97,8 +97,7 @@ public record Restoring(Box box, Encoded whole) {
   }
 
   private Term is(Quantity quantity, String value) {
-    return Term.is(
-        whole.names().quantities().indexOf(quantity), quantity.values().indexOf(value));
+    return Term.is(whole.names().quantities().indexOf(quantity), quantity.values().indexOf(value));
   }
 
   /** Each movement can be made in turn. */
@@ -124,8 +123,7 @@ public record Restoring(Box box, Encoded whole) {
             IntStream.of(kept).mapToObj(s.transitions()::get).toList(),
             List.of(new Target(TARGET, target, List.of(), true)),
             s.candidates().stream().filter(this::ofFrame).toList()),
-        new Names(
-            whole.names().quantities(), IntStream.of(kept).mapToObj(events::get).toList()));
+        new Names(whole.names().quantities(), IntStream.of(kept).mapToObj(events::get).toList()));
   }
 
   /** A clause about what nothing done at an instrument changes: others are seldom of use. */

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import lockwright.railway.requirement.Requirement;
 
-/** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
+/**
+ * What the requirements that a sequence can break say, in the words of the catalogue, and how each
+ * is broken: those of safety, and that the frame can be restored.
+ */
 public final class Rule {
   private static final Map<String, String> WORDS =
       Map.ofEntries(
@@ -50,7 +53,12 @@ public final class Rule {
                   + " signal of that section last went off, of a token that is still out."),
           Map.entry(
               "section signals apart",
-              "No two signals into one single-line section are off together."));
+              "No two signals into one single-line section are off together."),
+          Map.entry(
+              "frame can be restored",
+              "From every state that can be come to, levers, points of ground frames and gates can be"
+                  + " worked so that all levers are normal again, and nothing need happen in the"
+                  + " sections for it."));
 
   private Rule() {}
 

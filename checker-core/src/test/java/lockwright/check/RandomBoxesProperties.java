@@ -140,7 +140,8 @@ class RandomBoxesProperties {
 
     @Override
     public String restorable(Audited.Restorable restorable) {
-      RESTORING.merge(restorable.ways().isEmpty() ? "single strokes" : "ways back", 1, Integer::sum);
+      RESTORING.merge(
+          restorable.ways().isEmpty() ? "single strokes" : "ways back", 1, Integer::sum);
       return "shown";
     }
 
@@ -167,6 +168,9 @@ class RandomBoxesProperties {
             + shares(RESTORING));
     assertThat(VERDICTS).containsOnlyKeys("proved", "empty", "brokenby");
     assertThat(ENGINES).hasSize(3);
+    assertThat(RESTORING)
+        .containsOnlyKeys("single strokes", "ways back", "stranded", "stranded but for instruments")
+        .allSatisfy((what, times) -> assertThat(200 * times).as(what).isGreaterThan(boxes));
     for (Map<String, Integer> counts : List.of(VERDICTS, ENGINES)) {
       int all = counts.values().stream().mapToInt(Integer::intValue).sum();
       assertThat(counts.values()).allSatisfy(n -> assertThat(10 * n).isGreaterThanOrEqualTo(all));

@@ -2,6 +2,7 @@ package lockwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import lockwright.encode.Encoder;
+import lockwright.encode.Restoring;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
@@ -46,6 +48,7 @@ class ReadingsAgreeProperties {
     Box box = RandomBox.of(random);
     Readings.of(Working.parted(box), Encoder.parted(box).system()).compare(box, random);
     Readings.of(Working.whole(box), Encoder.whole(box).system()).compare(box, random);
+    Readings.of(Working.whole(box), Encoder.whole(box).system()).restoring(box, random);
     box.locking().stream()
         .map(Entry::kind)
         .distinct()
@@ -96,6 +99,36 @@ class ReadingsAgreeProperties {
       for (int i = 0; i < STATES; i++) {
         State state = any(random);
         targets.forEach((requirement, target) -> breaches(requirement, target, state));
+      }
+    }
+
+    /** Where the frame is stuck, with some ways back that need not be of any use. */
+    void restoring(Box box, Random random) {
+      List<Event> strokes =
+          working.movements().stream()
+              .map(Movement::event)
+              .filter(e -> !(e instanceof Event.AtInstrument))
+              .toList();
+      List<List<Event>> ways = new ArrayList<>();
+      for (int i = 0; i < 3; i++) {
+        List<Event> way = new ArrayList<>();
+        for (Event back : strokes) {
+          if (back.key().endsWith(">N") && (way.isEmpty() || random.nextInt(3) == 0)) {
+            way.add(random.nextInt(way.size() + 1), back);
+          }
+        }
+        Event there = strokes.get(random.nextInt(strokes.size()));
+        if (way.size() > 1 && way.stream().allMatch(e -> e instanceof Event.LeverMoves)) {
+          way.add(random.nextInt(way.size()), there);
+        }
+        ways.add(way);
+      }
+      Target stuck = new Restoring(box, Encoder.whole(box)).stuck(ways).system().targets().get(0);
+      Condition condition = working.stuck(ways);
+      BruteForce.of(working).forEach(s -> same("stuck", s, stuck.states().holds(in(s)), condition));
+      for (int i = 0; i < STATES; i++) {
+        State state = any(random);
+        same("stuck", state, stuck.states().holds(in(state)), condition);
       }
     }
 

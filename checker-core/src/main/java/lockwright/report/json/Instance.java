@@ -39,8 +39,8 @@ record Instance(
       String certificate, List<String> checkedBy, List<Witness> witnesses, List<Absent> never) {}
 
   /**
-   * @param certificate by its digest: that the frame is never stuck; or that it is not restored from
-   *     where the sequence ends
+   * @param certificate by its digest: that the frame is never stuck; or that it is not restored
+   *     from where the sequence ends
    * @param ways for the verdict shown: the ways back besides single strokes, each in its movements
    * @param helped for the verdict broken: the sequence gone on with, also at instruments, to all
    *     levers N

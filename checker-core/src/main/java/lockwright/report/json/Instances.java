@@ -83,8 +83,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
   private Instance restoring(
       Audited a, String verdict, Instance.Sequence sequence, Instance.Restoring restoring) {
     Requirement r = a.requirement();
-    return instance(
-        a, verdict, decidedBy(r.id()), null, sequence, restoring, null, assumptions(r));
+    return instance(a, verdict, decidedBy(r.id()), null, sequence, restoring, null, assumptions(r));
   }
 
   @Override

@@ -110,9 +110,7 @@ public final class Recorded {
           run(text(sequence, "run")),
           sequence.required("shortest").asBoolean(),
           certificate,
-          restoring.has("helped")
-              ? Optional.of(run(text(restoring, "helped")))
-              : Optional.empty());
+          restoring.has("helped") ? Optional.of(run(text(restoring, "helped"))) : Optional.empty());
     }
     List<List<Event>> ways = new ArrayList<>();
     for (JsonNode way : restoring.required("ways")) {

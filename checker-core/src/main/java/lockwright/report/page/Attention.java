@@ -86,10 +86,12 @@ final class Attention {
       return;
     }
     String digest = restoring.required("certificate").asText();
-    m.open("p").text("From there no strokes of levers, points or gates lead to all levers normal: ");
+    m.open("p")
+        .text("From there no strokes of levers, points or gates lead to all levers normal: ");
     m.text("each clause of certificate ");
     m.link(anchors.of("certificate", digest), digest.substring(0, 12));
-    m.text(" holds there, each such stroke keeps them all, and all levers normal does not.").close();
+    m.text(" holds there, each such stroke keeps them all, and all levers normal does not.")
+        .close();
     if (restoring.has("helped")) {
       String run = restoring.required("helped").asText();
       m.open("p").text("With what others do at the instruments it can be gone on with, to all ");
@@ -127,7 +129,9 @@ final class Attention {
         "p",
         sequence.required("shortest").asBoolean()
             ? "The search found no sequence of fewer "
-                + (run.required("strokes").asText().equals("half") ? "half-strokes" : "whole strokes")
+                + (run.required("strokes").asText().equals("half")
+                    ? "half-strokes"
+                    : "whole strokes")
                 + " and events."
             : "Perhaps a shorter sequence breaks it too.");
     if (!missing.isMissingNode()) {

@@ -19,6 +19,7 @@ import lockwright.report.result.Parts;
  */
 final class Verdicts {
   private static final List<String> COLUMNS = List.of("verdict", "requirement", "rests on");
+
   /** What is about all levers is about this, and not about each of them. */
   private static final String FRAME = "frame";
 

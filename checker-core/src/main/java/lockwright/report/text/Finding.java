@@ -6,8 +6,6 @@ import java.util.Set;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
-import lockwright.audit.Played;
-import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.Rule;
 import lockwright.report.Sequence;
@@ -87,7 +85,9 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
             + " (certificate checked by: "
             + checkers(restorable.checkedBy())
             + ")");
-    restorable.ways().forEach(way -> text.add("  way back: " + Sequence.words(findings.box(), way)));
+    restorable
+        .ways()
+        .forEach(way -> text.add("  way back: " + Sequence.words(findings.box(), way)));
     return text;
   }
 
@@ -101,23 +101,15 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
             + " (certificate checked by: "
             + checkers(stranded.checkedBy())
             + ")");
+    text.add("  the requirement: " + Rule.words(stranded.requirement()));
     text.add(
         stranded.shortest()
             ? "  no sequence of fewer whole strokes and events leads to such a state"
             : "  perhaps a shorter sequence leads to such a state too");
-    stranded.helped().ifPresent(helped -> text.addAll(helped(stranded, helped)));
-    return text;
-  }
-
-  private List<String> helped(Audited.Stranded stranded, Played helped) {
-    List<String> text = new ArrayList<>();
-    text.add("  with what others do at the instruments, it can be gone on with so:");
-    int gone = stranded.played().steps().size();
-    List<Event> on =
-        helped.steps().subList(gone, helped.steps().size()).stream()
-            .map(Played.Step::event)
-            .toList();
-    text.add("    " + Sequence.words(findings.box(), on));
+    if (stranded.helped().isPresent()) {
+      text.add("  with what others do at the instruments it can be restored, so:");
+      text.addAll(Sequence.of(findings.box(), stranded.helped().get()).text());
+    }
     return text;
   }
 
