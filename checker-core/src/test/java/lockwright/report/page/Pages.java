@@ -46,12 +46,26 @@ public final class Pages {
   public static final byte[] GATES =
       result(built("two-level-crossings").box().orElseThrow(), Limits.usual());
 
-  public static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION, GATES);
+  /** With a frame that is restored only after a token was withdrawn. */
+  public static final byte[] STRANDED =
+      result(built("restored-by-a-token").box().orElseThrow(), Limits.usual());
+
+  /** With a frame that a way back restores; it passes. */
+  public static final byte[] BACK = result(inOrder(), Limits.usual());
+
+  public static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION, GATES, STRANDED, BACK);
 
   private Pages() {}
 
   private static BoxBuilder.Built built(String name) {
     return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", name));
+  }
+
+  /** The example of points that are not put back, without the entry that holds them. */
+  private static Box inOrder() {
+    Path example = Path.of("..", "examples", "broken", "points-not-put-back", "box");
+    Box box = BoxBuilder.read(example).box().orElseThrow();
+    return box.withLocking(box.locking().stream().filter(e -> !e.kind().ofMovement()).toList());
   }
 
   private static byte[] result(Box box, Limits limits) {

@@ -186,6 +186,23 @@ class ProofReportTest {
 
   /** 7 of docs/meaning.md: what is waived or expected changes the outcome, never a verdict. */
   @Test
+  void it_is_told_how_the_frame_is_restored_and_from_where_it_is_not() {
+    assertThat(Pages.text(Pages.parse(ProofReport.checked(Pages.BACK))))
+        .contains(
+            "The frame",
+            "always: strokes lead to all levers at N",
+            "single strokes to N, one after another; or: pull 3 Bolt of 4, replace 4 Junction"
+                + " points, replace 3 Bolt of 4; certificate ");
+    assertThat(Pages.text(Pages.parse(ProofReport.checked(Pages.STRANDED))))
+        .contains(
+            "From there no strokes of levers, points or gates lead to all levers normal: each"
+                + " clause of certificate ",
+            "With what others do at the instruments it can be gone on with, to all levers normal:"
+                + " run ",
+            "The search found no sequence of fewer whole strokes and events.");
+  }
+
+  @Test
   void what_is_waived_is_told_with_reason_role_and_end_and_stays_broken() {
     ObjectNode json = (ObjectNode) Pages.json(Pages.STUCK);
     ObjectNode broken = null;
