@@ -120,6 +120,11 @@ class RestoringAuditTest {
         FREE,
         new Claim.Restorable(List.of(List.of(PUT_BACK, DRAW, PUT_IN)), ENDS),
         "does not exclude");
+    Event replace3 = lever("3", Position.R, Position.N);
+    refused(
+        FREE,
+        new Claim.Restorable(List.of(List.of(DRAW, replace3, PUT_IN)), ENDS),
+        "does not exclude");
   }
 
   @Test
