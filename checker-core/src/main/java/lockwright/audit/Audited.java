@@ -259,7 +259,6 @@ public abstract sealed class Audited {
   /** Possibility: this run leads to where strokes alone do not restore the frame. */
   public static final class Stranded extends Audited {
     private final Played played;
-    private final boolean shortest;
     private final Certificate noWayBack;
     private final Set<CheckedBy> checkedBy;
     private final Optional<Played> helped;
@@ -267,26 +266,19 @@ public abstract sealed class Audited {
     Stranded(
         Requirement requirement,
         Played played,
-        boolean shortest,
         Certificate noWayBack,
         Set<CheckedBy> checkedBy,
         Optional<Played> helped) {
       super(requirement);
       this.played = played;
-      this.shortest = shortest;
       this.noWayBack = noWayBack;
       this.checkedBy = EnumSet.copyOf(checkedBy);
       this.helped = helped;
     }
 
-    /** By whole strokes. */
+    /** By whole strokes. A shorter one may lead to such a state too. */
     public Played played() {
       return played;
-    }
-
-    /** Whether the search says that none is shorter; that is not audited. */
-    public boolean shortest() {
-      return shortest;
     }
 
     /** Holds where the run ends, and wherever strokes lead to from there. */

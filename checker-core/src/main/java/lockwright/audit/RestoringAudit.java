@@ -49,8 +49,7 @@ record RestoringAudit(Box box, Working whole, CertificateAudit onWhole) {
     }
     Optional<Played> helped = claim.helped().map(run -> Auditor.play(r.id(), whole, run));
     helped.ifPresent(on -> goesOn(r, played, on));
-    return new Audited.Stranded(
-        r, played, claim.shortest(), claim.noWayBack(), proves.by(), helped);
+    return new Audited.Stranded(r, played, claim.noWayBack(), proves.by(), helped);
   }
 
   private void goesOn(Requirement r, Played stranded, Played on) {

@@ -10,12 +10,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import lockwright.encode.Encoded;
 import lockwright.encode.Restoring;
+import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
 import lockwright.encode.names.Run;
 import lockwright.railway.Box;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
-import lockwright.system.Transition;
 import lockwright.verdict.Trace;
 import lockwright.verdict.Verdict;
 import lockwright.worker.Found;
@@ -32,10 +32,9 @@ import lockwright.worker.UnfitMachine;
  *       reversed? If so, they are a way back more, and the first question is asked again (guided by
  *       counterexamples, as in E. Clarke et al., *Counterexample-Guided Abstraction Refinement*,
  *       2000; from memory). If never, no strokes restore the frame from there.
+ *   <li>Nor, perhaps, from the state before, or the one before that, though the frame was not yet
+ *       stuck: the sequence is cut off where it is first so.
  * </ol>
- *
- * The first state found is one of those nearest to a beginning, and every state from which the
- * frame cannot be restored is one in which it is stuck: so the sequence to it is a shortest.
  */
 final class Restoration {
   /** So many ways back, at most; far more than a frame needs. */
@@ -79,11 +78,10 @@ final class Restoration {
       } else if (!(told.claim() instanceof Claim.Reached reached)) {
         return told.claim();
       } else {
-        Told back = ask(restoring.back(told.last()));
+        Told back = ask(restoring.back(told.states().get(told.states().size() - 1)));
         if (back.claim() instanceof Claim.Never never) {
           decidedBy = told.by();
-          return new Claim.Stranded(
-              reached.run(), reached.shortest(), never.certificate(), helped(reached.run(), told));
+          return stranded(reached.run(), told.states(), never.certificate());
         } else if (!(back.claim() instanceof Claim.Reached way)) {
           return back.claim();
         } else {
@@ -94,11 +92,30 @@ final class Restoration {
     return new Claim.Unknown("more than " + MOST_WAYS + " ways back but single strokes");
   }
 
-  /** The run to where the frame is stuck, gone on with to all levers N, if that is found. */
-  private Optional<Run> helped(Run run, Told stuck)
+  /**
+   * The run, cut off after the movement with which the frame is no longer restored by strokes.
+   *
+   * @param states before each movement, and after the last
+   * @param last what strokes lead to from the last
+   */
+  private Claim stranded(Run run, List<SortedMap<String, String>> states, Certificate last)
+      throws UnfitMachine, IOException, InterruptedException {
+    Certificate noWayBack = last;
+    int length = run.events().size();
+    while (length > 0
+        && ask(restoring.normal(states.get(length - 1))).claim() instanceof Claim.Never never) {
+      noWayBack = never.certificate();
+      length--;
+    }
+    Run there = new Run(run.beginning(), run.events().subList(0, length));
+    return new Claim.Stranded(there, noWayBack, helped(there, states.get(length)));
+  }
+
+  /** The run to that state, gone on with to all levers N, if that is found. */
+  private Optional<Run> helped(Run run, SortedMap<String, String> state)
       throws UnfitMachine, IOException, InterruptedException {
     if (box.sections().isEmpty()
-        || !(ask(restoring.helped(stuck.last())).claim() instanceof Claim.Reached on)) {
+        || !(ask(restoring.helped(state)).claim() instanceof Claim.Reached on)) {
       return Optional.empty();
     }
     List<Event> events = new ArrayList<>(run.events());
@@ -109,14 +126,15 @@ final class Restoration {
   /**
    * The answer to one question.
    *
-   * @param last for a trace: the value of each quantity at its end, by its key
+   * @param states of a trace: the value of each quantity, by its key, before each movement and
+   *     after the last
    */
-  private record Told(Claim claim, String by, SortedMap<String, String> last) {}
+  private record Told(Claim claim, String by, List<SortedMap<String, String>> states) {}
 
   private Told ask(Encoded question) throws UnfitMachine, IOException, InterruptedException {
     long left = end - System.nanoTime();
     if (left <= 0) {
-      return new Told(new Claim.Unknown("the time for restoring is over"), "", new TreeMap<>());
+      return new Told(new Claim.Unknown("the time for restoring is over"), "", List.of());
     }
     int seconds = 1 + (int) TimeUnit.NANOSECONDS.toSeconds(left - 1);
     Limits own = new Limits(seconds, limits.effort(), limits.depth());
@@ -125,16 +143,22 @@ final class Restoration {
         question.names().claims(found.verdicts()).get(Restoring.TARGET),
         found.decidedBy().getOrDefault(Restoring.TARGET, ""),
         found.verdicts().get(Restoring.TARGET) instanceof Verdict.Reached reached
-            ? last(question, reached.trace())
-            : new TreeMap<>());
+            ? states(question, reached.trace())
+            : List.of());
   }
 
-  private static SortedMap<String, String> last(Encoded encoded, Trace trace) {
+  private static List<SortedMap<String, String>> states(Encoded encoded, Trace trace) {
+    List<SortedMap<String, String>> states = new ArrayList<>();
     int[] state = trace.first().stream().mapToInt(Integer::intValue).toArray();
+    states.add(values(encoded, state));
     for (int t : trace.transitions()) {
-      Transition transition = encoded.system().transitions().get(t);
-      state = transition.after(state);
+      state = encoded.system().transitions().get(t).after(state);
+      states.add(values(encoded, state));
     }
+    return states;
+  }
+
+  private static SortedMap<String, String> values(Encoded encoded, int[] state) {
     SortedMap<String, String> values = new TreeMap<>();
     List<Quantity> quantities = encoded.names().quantities();
     for (int v = 0; v < state.length; v++) {

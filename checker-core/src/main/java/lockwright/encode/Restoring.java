@@ -18,7 +18,7 @@ import lockwright.system.Transition;
 import lockwright.system.TransitionSystem;
 
 /**
- * Restoring the frame to all levers N, asked in three ways; {@code frame can be restored} in
+ * Restoring the frame to all levers N, asked in four ways; {@code frame can be restored} in
  * `docs/meaning.md` 6.
  *
  * @param whole the box by whole strokes
@@ -60,6 +60,15 @@ public record Restoring(Box box, Encoded whole) {
     }
     stay.add(Term.or(come));
     return encoded(stands(state), Restoring::ofFrame, Term.and(stay));
+  }
+
+  /**
+   * Whether from a state strokes alone lead to all levers N.
+   *
+   * @param state the value of each quantity, by its key
+   */
+  public Encoded normal(Map<String, String> state) {
+    return encoded(stands(state), Restoring::ofFrame, allNormal());
   }
 
   /**

@@ -99,7 +99,7 @@ class RestoringAuditTest {
   }
 
   private static Claim stranded(Box box, Certificate certificate, Event... events) {
-    return new Claim.Stranded(run(box, events), true, certificate, Optional.empty());
+    return new Claim.Stranded(run(box, events), certificate, Optional.empty());
   }
 
   @Test
@@ -202,10 +202,10 @@ class RestoringAuditTest {
   void what_others_do_must_restore_it_from_there() {
     Run there = run(TOKEN, DRAW, REVERSE, PUT_IN);
     for (Run helped : List.of(there, run(TOKEN), run(TOKEN, DRAW, PUT_IN))) {
-      Claim claim = new Claim.Stranded(there, true, WAITING, Optional.of(helped));
+      Claim claim = new Claim.Stranded(there, WAITING, Optional.of(helped));
       refused(TOKEN, claim, "does not lead from there to all levers N");
     }
-    assertThat(audit(TOKEN, new Claim.Stranded(there, true, WAITING, Optional.empty())))
+    assertThat(audit(TOKEN, new Claim.Stranded(there, WAITING, Optional.empty())))
         .isInstanceOf(Audited.Stranded.class);
   }
 

@@ -84,7 +84,8 @@ public final class BruteForce {
   /** The least number of movements that breaks, or (for a possibility) shows, the requirement. */
   public OptionalInt shortest(Requirement requirement) {
     if (requirement instanceof Requirement.FrameCanBeRestored) {
-      return stranded();
+      int first = restored().nextClearBit(0);
+      return first < count ? OptionalInt.of(distances[first]) : OptionalInt.empty();
     }
     if (requirement.possibility()) {
       return shortest(working.goal(requirement));
@@ -99,11 +100,15 @@ public final class BruteForce {
     return OptionalInt.of(byState.isPresent() ? Math.min(moved, byState.getAsInt()) : moved);
   }
 
+  /** Whether movements other than those at instruments lead from a state to all levers N. */
+  public boolean restored(State state) {
+    return restored().get(table[slot(pack(state.raw()))] - 1);
+  }
+
   /**
-   * The least number of movements to a state from which none but movements at instruments lead to
-   * all levers N: backwards from all levers N, whatever leads there in one movement more.
+   * The states of which that is so: backwards from all levers N, by one movement more each time.
    */
-  private OptionalInt stranded() {
+  private BitSet restored() {
     List<List<Integer>> before = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       before.add(new ArrayList<>());
@@ -131,8 +136,7 @@ public final class BruteForce {
         }
       }
     }
-    int first = restored.nextClearBit(0);
-    return first < count ? OptionalInt.of(distances[first]) : OptionalInt.empty();
+    return restored;
   }
 
   private boolean leversNormal(int[] values) {

@@ -31,11 +31,9 @@ public sealed interface Claim {
    * This run ends where strokes alone do not lead to all levers N, because of this certificate of
    * what they do lead to from there.
    *
-   * @param shortest whether no shorter run ends so, as the search says
    * @param helped the same run, gone on with to all levers N by events of the sections too
    */
-  record Stranded(Run run, boolean shortest, Certificate noWayBack, Optional<Run> helped)
-      implements Claim {}
+  record Stranded(Run run, Certificate noWayBack, Optional<Run> helped) implements Claim {}
 
   /** Neither was found; the reason names the limit that was met. */
   record Unknown(String reason) implements Claim {}

@@ -69,8 +69,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
   @Override
   public Instance stranded(Audited.Stranded a) {
     Instance.Sequence sequence =
-        new Instance.Sequence(
-            runs.whole(a.played()), a.shortest(), breaksBy(a.requirement()), null);
+        new Instance.Sequence(runs.whole(a.played()), false, breaksBy(a.requirement()), null);
     Instance.Restoring restoring =
         new Instance.Restoring(
             certificates.digest(a.noWayBack()),

@@ -105,10 +105,8 @@ public final class Recorded {
   private Claim restoring(JsonNode instance, JsonNode restoring) {
     Certificate certificate = certificate(text(restoring, "certificate"));
     if (instance.has("sequence")) {
-      JsonNode sequence = instance.required("sequence");
       return new Claim.Stranded(
-          run(text(sequence, "run")),
-          sequence.required("shortest").asBoolean(),
+          run(text(instance.required("sequence"), "run")),
           certificate,
           restoring.has("helped") ? Optional.of(run(text(restoring, "helped"))) : Optional.empty());
     }

@@ -102,10 +102,7 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
             + checkers(stranded.checkedBy())
             + ")");
     text.add("  the requirement: " + Rule.words(stranded.requirement()));
-    text.add(
-        stranded.shortest()
-            ? "  no sequence of fewer whole strokes and events leads to such a state"
-            : "  perhaps a shorter sequence leads to such a state too");
+    text.add("  perhaps a shorter sequence leads to such a state too");
     if (stranded.helped().isPresent()) {
       text.add("  with what others do at the instruments it can be restored, so:");
       text.addAll(Sequence.of(findings.box(), stranded.helped().get()).text());

@@ -199,7 +199,7 @@ class ProofReportTest {
                 + " clause of certificate ",
             "With what others do at the instruments it can be gone on with, to all levers normal:"
                 + " run ",
-            "The search found no sequence of fewer whole strokes and events.");
+            "Perhaps a shorter sequence breaks it too.");
   }
 
   @Test
