@@ -81,7 +81,7 @@ final class Levers {
   List<Movement> movements() {
     List<Movement> movements = new ArrayList<>();
     for (Lever lever : box.frame().levers()) {
-      if (!(lever.work() instanceof Work.Spare)) {
+      if (lever.work().moves()) {
         strokes.all().forEach(s -> movements.add(stroke(lever, s)));
       }
     }

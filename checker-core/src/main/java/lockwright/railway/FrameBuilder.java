@@ -246,6 +246,9 @@ final class FrameBuilder {
     if (work instanceof FrameFile.OfWickets of) {
       return new Work.OfWickets(of.levelCrossing().text());
     }
+    if (work instanceof FrameFile.OutOfUse of) {
+      return new Work.OutOfUse(of.was());
+    }
     return new Work.Spare();
   }
 

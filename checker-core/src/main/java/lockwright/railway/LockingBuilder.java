@@ -48,6 +48,7 @@ final class LockingBuilder {
     builder.refuseTwice();
     builder.refuseIdle();
     builder.refuseImmovable();
+    Converses.compare(table, builder.entries, problems);
     return builder.entries;
   }
 
@@ -59,8 +60,10 @@ final class LockingBuilder {
       lock.others().forEach(this::movable);
       lock.others().forEach(other -> refuseItself(row.lever(), other));
       refuseOwnCondition(row, lock);
-      refuseHoldingRule(row, lock);
-      entries.add(entry(row, lock));
+      if (!lock.isConverse()) {
+        refuseHoldingRule(row, lock);
+        entries.add(entry(row, lock));
+      }
     }
   }
 
@@ -76,13 +79,20 @@ final class LockingBuilder {
           "the frame has no lever " + lever.text(),
           Problems.didYouMean(
               lever.text(), levers.keySet(), "add the lever to frame.yaml, or name another here"));
-    } else if (known.work().filter(FrameFile.Spare.class::isInstance).isPresent()) {
+    } else if (known.work().filter(LockingBuilder::isStill).isPresent()) {
       problems.add(
           Message.LOCK_SPARE_LEVER,
           lever.at(),
-          "lever " + lever.text() + " is spare and does not move, but stands in the locking table",
+          "lever "
+              + lever.text()
+              + (known.work().get() instanceof FrameFile.Spare ? " is spare" : " is out of use")
+              + " and does not move, but stands in the locking table",
           "take it out of the table, or say in frame.yaml what it works");
     }
+  }
+
+  private static boolean isStill(FrameFile.Work work) {
+    return work instanceof FrameFile.Spare || work instanceof FrameFile.OutOfUse;
   }
 
   private void refuseItself(Written lever, Written other) {

@@ -7,14 +7,14 @@ import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
 
 /** What is done, in words: "pull 5 West points", "Sedgeholm plunges". */
-final class MovementWords {
+public final class MovementWords {
   private final Box box;
   private final boolean namingSections;
 
   /**
    * @param namingSections whether it must be said in which section a man works his instrument
    */
-  MovementWords(Box box, boolean namingSections) {
+  public MovementWords(Box box, boolean namingSections) {
     this.box = box;
     this.namingSections = namingSections;
   }
@@ -22,7 +22,7 @@ final class MovementWords {
   /**
    * One or two half-strokes of a lever, points or gates as one movement; any other event as it is.
    */
-  String of(Event event) {
+  public String of(Event event) {
     if (event instanceof Event.LeverMoves move) {
       return lever(move);
     }

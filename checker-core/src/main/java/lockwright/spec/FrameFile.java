@@ -28,4 +28,9 @@ public record FrameFile(List<Lever> levers) {
   public record OfWickets(Written levelCrossing) implements Work {}
 
   public record Spare() implements Work {}
+
+  /**
+   * @param was what it worked, in words
+   */
+  public record OutOfUse(String was) implements Work {}
 }

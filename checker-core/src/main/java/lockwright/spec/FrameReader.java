@@ -9,8 +9,9 @@ import java.util.regex.Pattern;
 final class FrameReader {
   static final int MOST_LEVERS = 400;
   private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
+  private static final String OUT_OF_USE = "out of use";
   private static final List<String> WORKS =
-      List.of("signal", "points", "bolt", "release", "gates", "gate lock", "wickets");
+      List.of("signal", "points", "bolt", "release", "gates", "gate lock", "wickets", OUT_OF_USE);
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
 
@@ -119,6 +120,7 @@ final class FrameReader {
         boolean in = normallyIn(fields);
         yield fields.text(work).map(crossing -> new FrameFile.OfGateLock(crossing, in));
       }
+      case OUT_OF_USE -> fields.text(work).map(was -> new FrameFile.OutOfUse(was.text()));
       case "wickets" -> fields.text(work).map(FrameFile.OfWickets::new);
       default -> {
         boolean held = fields.needYes("held while open");

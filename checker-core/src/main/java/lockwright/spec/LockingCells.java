@@ -14,7 +14,7 @@ final class LockingCells {
   static final String HOLDS = "holds";
   static final String NOTE = "note";
 
-  /** The columns that hold locks. */
+  /** The columns that hold locks, and last those that hold the converse of locks. */
   static final List<String> LOCKS =
       List.of(
           RELEASED_BY,
@@ -22,7 +22,9 @@ final class LockingCells {
           "locks both ways",
           "while normal locks both ways",
           "starts only with normal",
-          "not again before");
+          "not again before",
+          LockingFile.RELEASES,
+          LockingFile.LOCKED_BY);
 
   static final List<String> COLUMNS =
       Stream.of(List.of(LEVER), LOCKS, List.of(WHEN, HOLDS, NOTE)).flatMap(List::stream).toList();

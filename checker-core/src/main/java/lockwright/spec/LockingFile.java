@@ -8,6 +8,12 @@ import java.util.List;
  * @param at where it begins
  */
 public record LockingFile(Span at, List<Row> rows) {
+  /** The converse of released by: it adds nothing, and is compared. */
+  public static final String RELEASES = "releases";
+
+  /** The converse of locks: it adds nothing, and is compared. */
+  public static final String LOCKED_BY = "locked by";
+
   /** A row: what stands under one lever, for one set of conditions. */
   public record Row(
       Written lever, List<Lock> locks, List<Condition> when, boolean holds, String note) {}
@@ -15,11 +21,15 @@ public record LockingFile(Span at, List<Row> rows) {
   /**
    * One lock.
    *
-   * @param column the heading that it stands under: released by, locks, locks both ways, or while
-   *     normal locks both ways
+   * @param column the heading that it stands under: released by, locks, locks both ways, ...
    * @param others the levers named; several, joined by "or", only under released by
    */
-  public record Lock(String column, List<Written> others) {}
+  public record Lock(String column, List<Written> others) {
+    /** Whether it only says of an entry under another lever how it is seen from this one. */
+    public boolean isConverse() {
+      return column.equals(RELEASES) || column.equals(LOCKED_BY);
+    }
+  }
 
   /** A lever and N or R. */
   public record Condition(Written lever, char position) {}

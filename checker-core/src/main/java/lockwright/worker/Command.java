@@ -31,6 +31,7 @@ final class Command {
     List<String> arguments = new ArrayList<>();
     arguments.add("-Xmx1g");
     arguments.add("-XX:+UseSerialGC");
+    arguments.add("-XX:TieredStopAtLevel=1");
     arguments.add("-XX:-UsePerfData");
     arguments.add("-XX:+DisplayVMOutputToStderr");
     arguments.add("-XX:-CreateCoredumpOnCrash");

@@ -32,7 +32,7 @@ final class FrameMovements {
   List<Movement> all() {
     List<Movement> all = new ArrayList<>();
     for (Lever lever : box.frame().levers()) {
-      if (!(lever.work() instanceof Work.Spare)) {
+      if (lever.work().moves()) {
         strokes.all().forEach(s -> all.add(ofLever(lever, s)));
       }
     }

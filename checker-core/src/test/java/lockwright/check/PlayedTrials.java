@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lockwright.audit.EntryAudit;
 import lockwright.audit.EntryVerdict;
 import lockwright.encode.Encoded;
@@ -21,6 +22,7 @@ import lockwright.railway.requirement.Requirement;
 import lockwright.railway.words.Event;
 import lockwright.solver.Solvers;
 import lockwright.solver.z3.Z3Solvers;
+import lockwright.system.Target;
 import lockwright.working.Breach;
 import lockwright.working.Movement;
 import lockwright.working.State;
@@ -48,9 +50,15 @@ final class PlayedTrials {
   }
 
   static PlayedTrials of(Box box) {
-    Encoded whole = Encoder.whole(box);
     List<String> possible =
         box.requirements().stream().filter(Requirement::possibility).map(Requirement::id).toList();
+    Encoded all = Encoder.whole(box);
+    Encoded whole =
+        all.without(
+            all.system().targets().stream()
+                .map(Target::name)
+                .filter(name -> !possible.contains(name))
+                .collect(Collectors.toSet()));
     try (Solvers solvers = Z3Solvers.unlimited()) {
       Problem problem = new Problem(whole.system(), solvers, p -> {});
       Map<String, Claim> claims =
@@ -71,6 +79,9 @@ final class PlayedTrials {
     for (boolean beginsAsSecond : List.of(false, true)) {
       for (Run first : shown) {
         for (Run second : shown) {
+          if (!moves(first, entry) && !moves(second, entry)) {
+            continue;
+          }
           Run begins = beginsAsSecond ? second : first;
           for (List<Event> tail : List.of(second.events(), putBack(second.events()))) {
             Trial trial = new Trial(without, breaches, begins);
@@ -130,15 +141,13 @@ final class PlayedTrials {
 
     /** Makes the one movement more that breaks something, if there is one. */
     Optional<Requirement> playOneMore() {
-      if (held) {
-        for (Movement movement : without.movements()) {
-          Event event = movement.event();
-          if (without.free(state, event)) {
-            Optional<Requirement> broken = broken(state, event, without.make(state, event));
-            if (broken.isPresent()) {
-              made.add(event);
-              return broken;
-            }
+      for (Movement movement : without.movements()) {
+        Event event = movement.event();
+        if (without.free(state, event) && (held || !with.free(state, event))) {
+          Optional<Requirement> broken = broken(state, event, without.make(state, event));
+          if (broken.isPresent()) {
+            made.add(event);
+            return broken;
           }
         }
       }
@@ -156,6 +165,15 @@ final class PlayedTrials {
   private static boolean breaks(Breach breach, State before, Event event, State after) {
     return breach.state().evaluate(after)
         || breach.movements().containsKey(event) && breach.movements().get(event).evaluate(before);
+  }
+
+  /**
+   * Whether a run moves the lever of an entry: one that is not moved is normal, and holds little.
+   */
+  private static boolean moves(Run run, Entry entry) {
+    return entry.kind() == Entry.Kind.WHILE_NORMAL_LOCKS_BOTH_WAYS
+        || run.events().stream()
+            .anyMatch(e -> e instanceof Event.LeverMoves m && m.lever().equals(entry.lever()));
   }
 
   /** The strokes of levers of a run the other way, the first first. */

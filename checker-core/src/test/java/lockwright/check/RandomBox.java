@@ -199,7 +199,7 @@ public final class RandomBox {
       lever(chance(40) ? new Work.OfGates("L", chance(50)) : new Work.OfGateLock("L", chance(50)));
     }
     while (levers.size() < 3) {
-      lever(new Work.Spare());
+      lever(chance(50) ? new Work.Spare() : new Work.OutOfUse("points X"));
     }
     return new Frame(levers);
   }
@@ -230,11 +230,13 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
+    int tokens = 1 + random.nextInt(2);
     return new Section(
         "Far",
         "s",
         Section.Token.TOKEN,
-        1 + random.nextInt(2),
+        // With two tokens and two release levers a box takes ten times as long as others.
+        releases.size() > 1 ? 1 : tokens,
         instruments,
         "Here",
         chance(40),

@@ -3,6 +3,7 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -81,11 +82,11 @@ class ReadingsAgreeProperties {
 
     void compare(Box box, Random random) {
       working.beginnings().forEach(b -> assertThat(system.initial().holds(in(b))).isTrue());
-      Map<Requirement, Target> targets = new LinkedHashMap<>();
+      Map<Target, Breach> targets = new LinkedHashMap<>();
       for (Requirement requirement : box.requirements()) {
         system.targets().stream()
             .filter(t -> t.name().equals(requirement.id()))
-            .forEach(t -> targets.put(requirement, t));
+            .forEach(t -> targets.put(t, breach(requirement)));
       }
       BruteForce reached = BruteForce.of(working);
       int every = Math.max(1, reached.states() / STATES);
@@ -94,12 +95,12 @@ class ReadingsAgreeProperties {
           state -> {
             if (number[0]++ % every == 0) {
               movements(state);
-              targets.forEach((requirement, target) -> breaches(requirement, target, state));
+              targets.forEach((target, breach) -> breaches(target, breach, state));
             }
           });
       for (int i = 0; i < STATES; i++) {
         State state = any(random);
-        targets.forEach((requirement, target) -> breaches(requirement, target, state));
+        targets.forEach((target, breach) -> breaches(target, breach, state));
       }
     }
 
@@ -165,22 +166,29 @@ class ReadingsAgreeProperties {
       }
     }
 
-    private void breaches(Requirement requirement, Target target, State state) {
-      Breach breach =
-          requirement.possibility()
-              ? new Breach(working.goal(requirement), Map.of())
-              : working.breach(requirement);
+    private Breach breach(Requirement requirement) {
+      return requirement.possibility()
+          ? new Breach(working.goal(requirement), Map.of())
+          : working.breach(requirement);
+    }
+
+    private void breaches(Target target, Breach breach, State state) {
       int[] values = in(state);
-      same(requirement.id(), state, target.states().holds(values), breach.state());
+      same(target.name(), state, target.states().holds(values), breach.state());
+      BitSet made = new BitSet();
+      target.makings().stream()
+          .filter(m -> m.when().holds(values))
+          .forEach(m -> made.set(m.transition()));
       for (int t = 0; t < system.transitions().size(); t++) {
-        int transition = t;
         Event event = working.movements().get(t).event();
-        same(
-            requirement.id() + " by " + event.key(),
-            state,
-            target.makings().stream()
-                .anyMatch(m -> m.transition() == transition && m.when().holds(values)),
-            breach.movements().getOrDefault(event, Condition.FALSE));
+        Condition condition = breach.movements().get(event);
+        if (made.get(t) || condition != null) {
+          same(
+              target.name() + " by " + event.key(),
+              state,
+              made.get(t),
+              condition == null ? Condition.FALSE : condition);
+        }
       }
     }
 

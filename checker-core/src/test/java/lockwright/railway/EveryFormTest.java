@@ -29,7 +29,7 @@ class EveryFormTest {
   @Test
   void levers_are_in_order_of_number_then_letter() {
     assertThat(box.frame().levers().stream().map(Lever::id))
-        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13");
+        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14");
   }
 
   @Test
@@ -38,6 +38,7 @@ class EveryFormTest {
         .isEqualTo(new Work.OfPoints(List.of("5", "8"), List.of("8")));
     assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));
     assertThat(box.frame().lever("10").work()).isEqualTo(new Work.Spare());
+    assertThat(box.frame().lever("14").work()).isEqualTo(new Work.OutOfUse("Loop points"));
   }
 
   @Test

@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -45,7 +46,7 @@ class LockingConversionProperties {
     Files.delete(folder);
   }
 
-  @Property(tries = 500, seed = "20261125")
+  @Property(tries = 200, seed = "20261125")
   void there_and_back_the_entries_are_the_same_and_the_bytes_too(@ForAll("tables") List<Row> table)
       throws IOException {
     List<String> entries = table.stream().flatMap(Row::entries).toList();
@@ -142,16 +143,16 @@ class LockingConversionProperties {
             .ofMinSize(1)
             .ofMaxSize(4);
     Arbitrary<List<String>> others = levers().list().ofMaxSize(3);
-    return Combinators.combine(releases, others, others, others, others, others)
+    return Combinators.combine(releases, others.list().ofSize(LockingCells.LOCKS.size() - 1))
         .as(
-            (a, b, c, d, e, f) ->
-                Map.of(
-                    LockingCells.LOCKS.get(0), a,
-                    LockingCells.LOCKS.get(1), b,
-                    LockingCells.LOCKS.get(2), c,
-                    LockingCells.LOCKS.get(3), d,
-                    LockingCells.LOCKS.get(4), e,
-                    LockingCells.LOCKS.get(5), f));
+            (first, rest) -> {
+              Map<String, List<String>> locks = new HashMap<>();
+              locks.put(LockingCells.LOCKS.get(0), first);
+              for (int i = 0; i < rest.size(); i++) {
+                locks.put(LockingCells.LOCKS.get(i + 1), rest.get(i));
+              }
+              return locks;
+            });
   }
 
   private static Arbitrary<List<String>> conditions() {

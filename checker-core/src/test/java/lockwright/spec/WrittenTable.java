@@ -32,7 +32,9 @@ final class WrittenTable {
           "locks both ways",
           "while normal locks both ways",
           "starts only with normal",
-          "not again before");
+          "not again before",
+          "releases",
+          "locked by");
 
   private WrittenTable() {}
 

@@ -37,14 +37,16 @@ public class AggregateMojo extends AbstractMojo {
 
   @Override
   public void execute() throws MojoExecutionException, MojoFailureException {
-    aggregate(session.getAllProjects(), session.getStartTime().toInstant());
+    String title = session.getTopLevelProject().getName();
+    aggregate(title, session.getAllProjects(), session.getStartTime().toInstant());
   }
 
   /**
+   * @param title of the build
    * @param all the modules of the build
    * @param started since when a result is one of this build
    */
-  void aggregate(List<MavenProject> all, Instant started)
+  void aggregate(String title, List<MavenProject> all, Instant started)
       throws MojoExecutionException, MojoFailureException {
     try {
       Files.createDirectories(outputFolder.toPath());
@@ -56,15 +58,11 @@ public class AggregateMojo extends AbstractMojo {
           entries.add(box.read(started, outputs.folder()));
         }
       }
-      outputs.write(Outputs.INDEX, ProofIndex.of(title(all), entries));
+      outputs.write(Outputs.INDEX, ProofIndex.of(title, entries));
       tell(entries, outputs.folder().resolve(Outputs.INDEX));
     } catch (IOException | UncheckedIOException e) {
       throw new MojoExecutionException("NOT VERIFIED: files fail: " + e.getMessage(), e);
     }
-  }
-
-  private static String title(List<MavenProject> all) {
-    return all.isEmpty() ? "no module" : all.get(0).getName();
   }
 
   private void tell(List<ProofIndex.Entry> entries, Path page) throws MojoFailureException {

@@ -10,6 +10,7 @@ import java.util.Map;
 import lockwright.check.Recheck;
 import lockwright.report.Findings;
 import lockwright.report.Shown;
+import lockwright.report.learner.LearnersFrame;
 import lockwright.report.lesson.Lessons;
 import lockwright.report.text.Summary;
 import org.apache.maven.plugin.AbstractMojo;
@@ -20,10 +21,10 @@ import org.apache.maven.plugins.annotations.Parameter;
 
 /**
  * Makes lessons of an existing result.json: a page for each requirement that is broken, and one for
- * each route that can be cleared, step by step. First checks the result again; if it does not
- * stand, there are no lessons, and the build fails. An aid for checking written rules: not locking
- * data, and no substitute for competent and licensed people, the rule book, testing on site or
- * approval.
+ * each route that can be cleared, step by step; and, if everything of the box is proved or shown,
+ * one on which its frame can be worked. First checks the result again; if it does not stand, there
+ * are no lessons, and the build fails. An aid for checking written rules: not locking data, and no
+ * substitute for competent and licensed people, the rule book, testing on site or approval.
  */
 @Mojo(name = "lessons", threadSafe = true)
 public class LessonsMojo extends AbstractMojo {
@@ -86,6 +87,11 @@ public class LessonsMojo extends AbstractMojo {
       Shown.lines(Summary.failed(findings).subList(0, 1)).forEach(getLog()::warn);
       getLog().warn("NOT PROVED: lessons are made of what fails; only a check can pass");
     }
-    getLog().info((pages.size() - 1) + " lessons: " + folder.folder().resolve(Lessons.INDEX));
+    boolean frame = pages.containsKey(LearnersFrame.FILE);
+    getLog()
+        .info(
+            (pages.size() - (frame ? 2 : 1))
+                + (frame ? " lessons, and the frame to be worked: " : " lessons: ")
+                + folder.folder().resolve(Lessons.INDEX));
   }
 }

@@ -27,6 +27,10 @@ record Outputs(Path folder) {
   /** Of the goal that looks at all modules; a check of one leaves it alone. */
   static final String INDEX = "index.html";
 
+  /** Of the goal 'testsheet': as text, as a table, and to be printed. */
+  static final List<String> TEST_SHEET =
+      List.of("test-sheet.txt", "test-sheet.csv", "test-sheet.html");
+
   private static final List<String> ALL =
       List.of(LOG, RESULT, READ_BACK_TEXT, READ_BACK_TABLE, PROOF_REPORT, SARIF, JUNIT, SUMMARY);
   private static final String LESSONS = "lessons";
@@ -40,6 +44,9 @@ record Outputs(Path folder) {
     Files.createDirectories(folder);
     Outputs outputs = new Outputs(folder);
     for (String name : ALL) {
+      outputs.remove(name);
+    }
+    for (String name : TEST_SHEET) {
       outputs.remove(name);
     }
     outputs.removeLessons();

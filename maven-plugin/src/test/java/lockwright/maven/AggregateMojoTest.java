@@ -107,7 +107,8 @@ class AggregateMojoTest {
   }
 
   private void refused(String why) throws IOException {
-    Throwable failure = catchThrowable(() -> goal.aggregate(modules, STARTED));
+    Throwable failure =
+        catchThrowable(() -> goal.aggregate("Boxes <of> the line", modules, STARTED));
     assertThat(failure)
         .isInstanceOf(MojoFailureException.class)
         .hasMessageStartingWith("NOT PROVED: Of 2 boxes 1 pass, 1 not checked in this build: ")
@@ -121,7 +122,7 @@ class AggregateMojoTest {
 
   @Test
   void two_boxes_that_pass_are_counted_together() throws Exception {
-    goal.aggregate(modules, STARTED);
+    goal.aggregate("Boxes <of> the line", modules, STARTED);
     assertThat(log.lines.get(0)).matches("INFO Of 2 boxes 2 pass: [0-9]*[02468] proved, .*");
     assertThat(page())
         .contains("<h1>Proof reports: Boxes &lt;of&gt; the line</h1>", "\u2714 Passes. Of 2 boxes")
@@ -129,7 +130,7 @@ class AggregateMojoTest {
         .contains("<a href=\"../../../two/target/lockwright/proof-report.html\">")
         .contains(Cautions.ALL.get(0), "Assumptions of all boxes", "whole strokes");
     String first = page();
-    goal.aggregate(modules, STARTED);
+    goal.aggregate("Boxes <of> the line", modules, STARTED);
     assertThat(page()).isEqualTo(first);
   }
 
@@ -198,7 +199,8 @@ class AggregateMojoTest {
     check.warnOnly = true;
     check.setLog(new RecordingLog());
     check.execute();
-    Throwable failure = catchThrowable(() -> goal.aggregate(modules, Instant.EPOCH));
+    Throwable failure =
+        catchThrowable(() -> goal.aggregate("Boxes <of> the line", modules, Instant.EPOCH));
     assertThat(failure).hasMessageContaining("boxes:two: does not pass: ");
     assertThat(page())
         .contains("\u2718 does not pass", "points set: signal 2 is broken: ")
@@ -208,7 +210,7 @@ class AggregateMojoTest {
   @Test
   void no_box_at_all_is_red() throws Exception {
     Throwable failure =
-        catchThrowable(() -> goal.aggregate(List.of(module("all", false)), STARTED));
+        catchThrowable(() -> goal.aggregate("no module", List.of(module("all", false)), STARTED));
     assertThat(failure).hasMessageStartingWith("NOT PROVED: no module has a box");
     assertThat(page()).contains("\u2718 Does not pass. Of 0 boxes 0 pass");
   }

@@ -53,12 +53,16 @@ class CheckMojoTest {
       3;;;4
       """;
 
-  @TempDir Path basedir;
+  /** Kept to the end, so that one solver process, which has its folder there, serves all. */
+  @TempDir static Path all;
+
+  private Path basedir;
   private final RecordingLog log = new RecordingLog();
   private final CheckMojo goal = new CheckMojo();
 
   @BeforeEach
   void a_project_with_a_good_box() throws IOException {
+    basedir = Files.createTempDirectory(all, "project");
     goal.basedir = basedir.toFile();
     goal.box = basedir.resolve("box").toFile();
     goal.outputFolder = basedir.resolve("target/lockwright").toFile();

@@ -34,12 +34,16 @@ class NewBoxMojoTest {
           "box/plan.yaml",
           "pom.xml");
 
-  @TempDir Path folder;
+  /** Kept to the end, so that one solver process, which has its folder there, serves all. */
+  @TempDir static Path all;
+
+  private Path folder;
   private final RecordingLog log = new RecordingLog();
   private final NewBoxMojo goal = new NewBoxMojo();
 
   @BeforeEach
-  void an_empty_folder() {
+  void an_empty_folder() throws IOException {
+    folder = Files.createTempDirectory(all, "project");
     goal.basedir = folder.toFile();
     goal.version = "7.8.9";
     goal.setLog(log);

@@ -4,6 +4,11 @@ import java.util.List;
 
 /** What a lever works; `docs/meaning.md` 2.1. Things are named by their ids in the plan. */
 public sealed interface Work {
+  /** Whether the lever is ever moved. */
+  default boolean moves() {
+    return true;
+  }
+
   record OfSignal(String signal) implements Work {}
 
   /**
@@ -37,5 +42,22 @@ public sealed interface Work {
   /** The wickets; nothing is asked of them. */
   record OfWickets(String levelCrossing) implements Work {}
 
-  record Spare() implements Work {}
+  record Spare() implements Work {
+    @Override
+    public boolean moves() {
+      return false;
+    }
+  }
+
+  /**
+   * Nothing any more: disconnected, and secured normal.
+   *
+   * @param was what it worked, in words
+   */
+  record OutOfUse(String was) implements Work {
+    @Override
+    public boolean moves() {
+      return false;
+    }
+  }
 }

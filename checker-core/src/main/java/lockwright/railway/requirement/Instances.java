@@ -6,7 +6,6 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
-import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -182,9 +181,9 @@ record Instances(
         : List.of(new Requirement.FrameCanBeRestored(worked().toList()));
   }
 
-  /** The levers that are not spare. */
+  /** The levers that are not spare or out of use. */
   private Stream<String> worked() {
-    return frame.levers().stream().filter(l -> !(l.work() instanceof Work.Spare)).map(Lever::id);
+    return frame.levers().stream().filter(l -> l.work().moves()).map(Lever::id);
   }
 
   private List<Route> routesOf(Signal signal, Predicate<Route> which) {

@@ -17,7 +17,7 @@ public final class Markup {
       Set.of("p", "li", "tr", "td", "th", "section", "table", "div", "h1", "h2", "h3", "style");
   private static final Pattern ATTRIBUTE =
       Pattern.compile(
-          "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|tabindex|role|hidden"
+          "id|class|lang|charset|name|content|http-equiv|scope|for|type|checked|disabled|tabindex|role|hidden"
               + "|data-label|data-free|aria-label|aria-labelledby|aria-live");
   private static final Pattern ANCHOR = Pattern.compile("[a-z][a-z0-9-]*");
   private static final Pattern PATH = Pattern.compile("[A-Za-z0-9._~%-]+(/[A-Za-z0-9._~%-]+)*");

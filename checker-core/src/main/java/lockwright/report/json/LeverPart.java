@@ -44,6 +44,9 @@ record LeverPart(String id, String label, Work work, Place at) {
   @JsonTypeName("spare")
   record Spare() implements Work {}
 
+  @JsonTypeName("out of use")
+  record OutOfUse(String was) implements Work {}
+
   static LeverPart of(Lever lever) {
     return new LeverPart(lever.id(), lever.label(), work(lever.work()), Place.of(lever.at()));
   }
@@ -64,6 +67,8 @@ record LeverPart(String id, String label, Work work, Place at) {
       return new GateLock(w.levelCrossing(), w.normallyIn() ? "in" : "out");
     } else if (work instanceof lockwright.railway.frame.Work.OfWickets w) {
       return new Wickets(w.levelCrossing());
+    } else if (work instanceof lockwright.railway.frame.Work.OutOfUse w) {
+      return new OutOfUse(w.was());
     }
     return new Spare();
   }

@@ -13,6 +13,7 @@ import lockwright.audit.Audited;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Findings;
+import lockwright.report.learner.LearnersFrame;
 import lockwright.report.picture.Pictures;
 import lockwright.report.result.Parts;
 import lockwright.working.Working;
@@ -37,7 +38,8 @@ public final class Lessons {
       Function<Map<String, String>, String> diagram) {}
 
   /**
-   * The pages by their file names, with {@link #INDEX} among them, even where there is no lesson.
+   * The pages by their file names, with {@link #INDEX} among them, even where there is no lesson;
+   * and {@link LearnersFrame#FILE}, if everything of the box is proved or shown.
    *
    * @param findings what was found, or stands when checked again
    * @param result the bytes of {@code result.json}, which are of these findings
@@ -65,7 +67,11 @@ public final class Lessons {
         }
       }
     }
-    pages.put(INDEX, new Index(json, lessons).page());
+    boolean frame = LearnersFrame.isFor(result);
+    if (frame) {
+      pages.put(LearnersFrame.FILE, LearnersFrame.of(result));
+    }
+    pages.put(INDEX, new Index(json, lessons, frame).page());
     return pages;
   }
 

@@ -65,6 +65,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
                     + " at normal";
             case "wickets" -> " of level crossing " + work.required("levelCrossing").asText();
             case "spare" -> "";
+            case "out of use" -> ", was " + work.required("was").asText();
             default -> throw new IllegalArgumentException("no work of this version: " + work);
           };
       rows.add(

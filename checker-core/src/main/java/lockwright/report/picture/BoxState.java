@@ -2,10 +2,13 @@ package lockwright.report.picture;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a state means for the things that are drawn; {@code docs/meaning.md} 2.2. */
 final class BoxState {
@@ -17,6 +20,7 @@ final class BoxState {
   }
 
   private final Map<String, String> values;
+  private final Set<String> asked = new LinkedHashSet<>();
   private final Map<String, JsonNode> points = new HashMap<>();
   private final Map<String, JsonNode> signals = new HashMap<>();
   private final Map<String, JsonNode> levers = new HashMap<>();
@@ -76,6 +80,7 @@ final class BoxState {
     String quantity = "gates " + crossing.id();
     String normal = levers.get(crossing.lever()).at("/work/normal").asText();
     if (crossing.lock()) {
+      asked.add(quantity);
       boolean known = values.containsKey(quantity) || normal.equals("in");
       return known ? Optional.of(place(quantity)) : Optional.empty();
     }
@@ -95,11 +100,16 @@ final class BoxState {
   List<JsonNode> routesSet() {
     List<JsonNode> set = new ArrayList<>();
     for (JsonNode route : routes) {
-      if (signal(route.get("signal").asText()) != Place.NORMAL && lies(route)) {
+      if (set(route)) {
         set.add(route);
       }
     }
     return set;
+  }
+
+  /** Its arm is not surely on, and all its points lie. */
+  boolean set(JsonNode route) {
+    return signal(route.get("signal").asText()) != Place.NORMAL && lies(route);
   }
 
   private boolean lies(JsonNode route) {
@@ -112,7 +122,13 @@ final class BoxState {
     return true;
   }
 
+  /** The levers, points and gates whose places were asked for, in the order in which they were. */
+  Set<String> asked() {
+    return Collections.unmodifiableSet(asked);
+  }
+
   private Place place(String quantity) {
+    asked.add(quantity);
     return switch (values.getOrDefault(quantity, "N")) {
       case "N" -> Place.NORMAL;
       case "M" -> Place.PART_WAY;

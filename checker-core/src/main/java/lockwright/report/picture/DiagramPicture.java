@@ -3,6 +3,7 @@ package lockwright.report.picture;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /**
@@ -31,55 +32,73 @@ final class DiagramPicture {
     }
   }
 
-  private DiagramPicture(Placed placed, BoxState state) {
+  private DiagramPicture(Placed placed, Svg svg, BoxState state) {
     this.state = state;
+    this.svg = svg;
     plan = placed.plan();
     spacing = placed.spacing();
-    JsonNode result = placed.result();
-    svg =
-        new Svg(
-            "img",
-            "diagram",
-            Along.width(plan),
-            spacing.height(),
-            "Track diagram of " + result.path("box").asText(),
-            StateWords.ofRailway(result, state) + " " + DiagramWords.of(plan, placed.lines()));
   }
 
   /** Draws the box in any state, without placing everything again. */
   static Function<BoxState, String> of(JsonNode result) {
     Placed placed = Placed.of(result);
-    return state -> drawn(new DiagramPicture(placed, state));
+    return state -> {
+      Svg svg = begun(placed, StateWords.ofRailway(result, state) + " ");
+      parts(placed).forEach(part -> part.accept(svg, state));
+      return svg.end();
+    };
   }
 
-  private static String drawn(DiagramPicture picture) {
-    picture.state.routesSet().forEach(picture::route);
-    picture.tracks();
-    for (Node node : picture.plan.nodes()) {
-      picture.node(node);
+  /** The box in every state at once, by {@link Variants}. */
+  static String moving(JsonNode result) {
+    Placed placed = Placed.of(result);
+    Svg svg = begun(placed, "");
+    parts(placed).forEach(part -> svg.written(Variants.of(result, part)));
+    return svg.end();
+  }
+
+  private static Svg begun(Placed placed, String stateWords) {
+    return new Svg(
+        "img",
+        "diagram",
+        Along.width(placed.plan()),
+        placed.spacing().height(),
+        "Track diagram of " + placed.result().path("box").asText(),
+        stateWords + DiagramWords.of(placed.plan(), placed.lines()));
+  }
+
+  /** The parts in the order in which they are drawn, so that the later lie upon the earlier. */
+  private static List<BiConsumer<Svg, BoxState>> parts(Placed placed) {
+    List<BiConsumer<Svg, BoxState>> parts = new ArrayList<>();
+    for (JsonNode route : placed.result().path("routes")) {
+      parts.add((svg, state) -> new DiagramPicture(placed, svg, state).route(route));
     }
-    for (Spot spot : picture.spacing.spots) {
-      picture.spot(spot);
+    for (JsonNode track : placed.plan().layout.get("tracks")) {
+      parts.add((svg, state) -> new DiagramPicture(placed, svg, state).track(track));
     }
-    return picture.svg.end();
+    for (Node node : placed.plan().nodes()) {
+      parts.add((svg, state) -> new DiagramPicture(placed, svg, state).node(node));
+    }
+    for (Spot spot : placed.spacing().spots) {
+      parts.addAll(new DiagramPicture(placed, null, null).spot(spot));
+    }
+    return parts;
   }
 
   // Tracks and routes.
 
-  private void tracks() {
-    for (JsonNode track : plan.layout.get("tracks")) {
-      String id = track.get("id").asText();
-      boolean passenger = track.get("passenger").asBoolean();
-      svg.open("g", "class", "track" + (passenger ? " passenger" : ""), "data-track", id);
-      svg.title(Said.of("track " + id, track));
-      for (Piece piece : plan.pieces) {
-        if (piece.id().equals(id)) {
-          svg.path("rail", path(run(piece, true)));
-          name(piece);
-        }
+  private void track(JsonNode track) {
+    String id = track.get("id").asText();
+    boolean passenger = track.get("passenger").asBoolean();
+    svg.open("g", "class", "track" + (passenger ? " passenger" : ""), "data-track", id);
+    svg.title(Said.of("track " + id, track));
+    for (Piece piece : plan.pieces) {
+      if (piece.id().equals(id)) {
+        svg.path("rail", path(run(piece, true)));
+        name(piece);
       }
-      svg.close();
     }
+    svg.close();
   }
 
   private void name(Piece piece) {
@@ -151,6 +170,9 @@ final class DiagramPicture {
   }
 
   private void route(JsonNode route) {
+    if (!state.set(route)) {
+      return;
+    }
     String signal = route.get("signal").asText();
     boolean partWay = state.signal(signal) == BoxState.Place.PART_WAY;
     svg.open("g", "class", "route" + (partWay ? " part-way" : ""), "data-route", signal);
@@ -230,18 +252,20 @@ final class DiagramPicture {
     svg.close();
   }
 
-  private void spot(Spot spot) {
+  private List<BiConsumer<Svg, BoxState>> spot(Spot spot) {
     double near = level(spot.piece(), spot.near()) - spot.near().sign() * spot.from();
     double far = near - spot.near().sign() * spot.width();
     double left = Math.min(near, far);
     double right = Math.max(near, far);
     double y = spacing.rowOf(spot.piece());
     if (spot.what() instanceof Posts posts) {
-      new PostShape(svg, state).draw(posts, spot.above(), left + 2, right - 2, y);
+      return PostShape.parts(posts, spot.above(), left + 2, right - 2, y);
     } else if (spot.what() instanceof LevelCrossing crossing) {
-      GatesShape.draw(svg, state, crossing, (left + right) / 2, y);
+      return List.of((on, in) -> GatesShape.draw(on, in, crossing, (left + right) / 2, y));
     } else if (spot.what() instanceof Node node && node.kind == Node.Kind.CROSSING) {
-      svg.text("own", (left + right) / 2, y + (spot.above() ? -8 : 18), "middle", node.name);
+      double below = y + (spot.above() ? -8 : 18);
+      return List.of((on, in) -> on.text("own", (left + right) / 2, below, "middle", node.name));
     }
+    return List.of();
   }
 }

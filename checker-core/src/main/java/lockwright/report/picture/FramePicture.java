@@ -1,7 +1,9 @@
 package lockwright.report.picture;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The frame as the signaller stands before it: a lever that is reversed has come towards him, so it
@@ -25,23 +27,19 @@ final class FramePicture {
   private final BoxState state;
   private final Svg svg;
 
-  private FramePicture(JsonNode result, BoxState state, int inARow, int rows) {
+  private FramePicture(Svg svg, BoxState state) {
     this.state = state;
-    svg =
-        new Svg(
-            "img",
-            "lever-frame",
-            2 * MARGIN + inARow * WIDTH,
-            rows * ROW,
-            "Lever frame of " + result.path("box").asText(),
-            words(result, state));
+    this.svg = svg;
   }
 
   static String of(JsonNode result, BoxState state) {
     JsonNode levers = result.path("levers");
     int rows = Math.max(1, (levers.size() + MOST_IN_A_ROW - 1) / MOST_IN_A_ROW);
     int inARow = Math.max(1, (levers.size() + rows - 1) / rows);
-    FramePicture picture = new FramePicture(result, state, inARow, rows);
+    String title = "Lever frame of " + result.path("box").asText();
+    double width = 2 * MARGIN + inARow * WIDTH;
+    Svg svg = new Svg("img", "lever-frame", width, rows * ROW, title, words(result, state));
+    FramePicture picture = new FramePicture(svg, state);
     for (int row = 0; row < rows; row++) {
       double y = row * ROW;
       int levered = Math.min(inARow, levers.size() - row * inARow);
@@ -51,6 +49,27 @@ final class FramePicture {
       }
     }
     return picture.svg.end();
+  }
+
+  /** Each lever in all its places at once, a picture of its own, by {@link Variants}. */
+  static List<String> moving(JsonNode result) {
+    List<String> levers = new ArrayList<>();
+    for (JsonNode lever : result.path("levers")) {
+      String title = "Lever " + lever.get("id").asText();
+      Svg svg = new Svg("img", "lever-frame", WIDTH, ROW, title, words(result, lever));
+      svg.rect("floor", 0, QUADRANT - 2, WIDTH, 4);
+      svg.written(
+          Variants.of(result, (on, state) -> new FramePicture(on, state).lever(lever, 0, 0)));
+      levers.add(svg.end());
+    }
+    return levers;
+  }
+
+  /** What a lever works, and its label: "stop signal 2, Down home". */
+  static String words(JsonNode result, JsonNode lever) {
+    String label = lever.get("label").asText();
+    String words = Handle.of(lever, new BoxState(result, Map.of()).armOf(lever)).words();
+    return words + (label.isEmpty() ? "" : ", " + label);
   }
 
   private void lever(JsonNode lever, double left, double top) {

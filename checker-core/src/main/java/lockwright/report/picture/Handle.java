@@ -33,6 +33,12 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
       case "gate lock" ->
           new Handle("gate-lock", List.of("gate", "lock"), crossing("gate lock", work), false);
       case "wickets" -> new Handle("wickets", List.of("wickets"), crossing("wickets", work), false);
+      case "out of use" ->
+          new Handle(
+              "out-of-use",
+              List.of("out of", "use"),
+              "out of use, was " + work.get("was").asText(),
+              false);
       default -> new Handle("spare", List.of("spare"), "spare", false);
     };
   }

@@ -75,12 +75,13 @@ final class KeyPicture {
       signal.put("id", id).put("lever", id).put("arm", ARMS.get(i).get(0));
       layout.withArray("signals").add(signal);
     }
-    PostShape shape = new PostShape(svg, new BoxState(result, state));
+    BoxState arms = new BoxState(result, state);
     int row = 0;
     for (JsonNode signal : layout.get("signals")) {
       double y = (row + 0.95) * ROW;
       svg.open("g", "class", "track").line("rail", 10, y, 10 + SHAPE, y).close();
-      shape.draw(new Posts(null, List.of(signal)), true, 24, SHAPE, y);
+      PostShape.parts(new Posts(null, List.of(signal)), true, 24, SHAPE, y)
+          .forEach(part -> part.accept(svg, arms));
       words(0, row, ARMS.get(row).get(2));
       row++;
     }

@@ -14,6 +14,8 @@ import java.util.Set;
  * what is left, and so on. So one leg of each points goes straight on, and the other leaves aslant.
  */
 final class Lines {
+  private static final int REVERSE = 60;
+
   private final Map<Node, List<Piece>> leaving = new HashMap<>();
   private final Set<Piece> free;
   private final Map<Piece, Integer> weights = new HashMap<>();
@@ -54,15 +56,20 @@ final class Lines {
       return known;
     }
     int own =
-        10 + (piece.passenger() ? 6 : 0) + normal(piece.leftPort()) + normal(piece.rightPort());
+        10
+            + (piece.passenger() ? 6 : 0)
+            + straightOn(piece.left(), piece.leftPort())
+            + straightOn(piece.right(), piece.rightPort());
     Piece next = next(piece);
     int weight = own + (next == null ? 0 : weight(next));
     weights.put(piece, weight);
     return weight;
   }
 
-  private static int normal(String port) {
-    return port.equals("normal") ? 1 : 0;
+  /** A way over a crossover is not the main line, though it may pass most tracks. */
+  private static int straightOn(Node node, String port) {
+    boolean past = node.kind == Node.Kind.POINTS && node.line == null && !node.thing.has("trap");
+    return past && port.equals("reverse") ? -REVERSE : 0;
   }
 
   private Piece next(Piece piece) {

@@ -8,7 +8,7 @@ import java.util.Map;
 
 /**
  * The locking as a matrix, as it is written: a row for the lever that an entry stands under, a
- * column for the other. Spare levers, which no entry can name, are left out.
+ * column for the other. Levers that do not move, which no entry can name, are left out.
  */
 final class MatrixPicture {
   private static final double CELL = 26;
@@ -40,7 +40,7 @@ final class MatrixPicture {
 
   private MatrixPicture(JsonNode result) {
     for (JsonNode lever : result.path("levers")) {
-      if (lever.at("/work/kind").asText().equals("spare")) {
+      if (List.of("spare", "out of use").contains(lever.at("/work/kind").asText())) {
         continue;
       }
       column.put(lever.get("id").asText(), levers.size());
@@ -155,7 +155,7 @@ final class MatrixPicture {
         12,
         y,
         "start",
-        "The lever of the row ... the lever of the column (spare levers are left out):");
+        "The row's lever ... the column's lever (spare, out of use left out):");
     for (Kind kind : KINDS) {
       y += KEY_LINE;
       svg.text("letter", 20, y, "middle", kind.letter());

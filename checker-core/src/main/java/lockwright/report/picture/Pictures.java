@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -55,6 +56,28 @@ public final class Pictures {
   /** The levers in a row, or in several, each in its place in the state. */
   public static String frame(JsonNode result, Map<String, String> state) {
     return FramePicture.of(result, new BoxState(result, state));
+  }
+
+  /**
+   * The track diagram for a page whose script moves it: each part that moves stands in it in every
+   * shape, as a {@code g} of class {@code variant}. Its {@code data-when} says when it is to be
+   * seen, as JSON: quantities, each with the values of which it has one, for all of them. What
+   * sections hold is not in it.
+   */
+  public static String movingDiagram(JsonNode result) {
+    return DiagramPicture.moving(result);
+  }
+
+  /** Each lever of the frame in the same manner, a picture of its own. */
+  public static List<String> movingLevers(JsonNode result) {
+    return FramePicture.moving(result);
+  }
+
+  /** What each lever works, with its label: "stop signal 2, Down home". */
+  public static List<String> leversInWords(JsonNode result) {
+    List<String> words = new ArrayList<>();
+    result.path("levers").forEach(lever -> words.add(FramePicture.words(result, lever)));
+    return words;
   }
 
   /**

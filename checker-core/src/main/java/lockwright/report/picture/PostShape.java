@@ -1,42 +1,49 @@
 package lockwright.report.picture;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
 
 /** A post with its arms, beside the line, on the left of the trains that it is for. */
 final class PostShape {
   private final Svg svg;
   private final BoxState state;
 
-  PostShape(Svg svg, BoxState state) {
+  private PostShape(Svg svg, BoxState state) {
     this.svg = svg;
     this.state = state;
   }
 
-  /** Above the line for trains to the right, below it for those to the left. */
-  void draw(Posts posts, boolean above, double left, double right, double y) {
+  /**
+   * Above the line for trains to the right, below it for those to the left: the post, then each
+   * arm.
+   */
+  static List<BiConsumer<Svg, BoxState>> parts(
+      Posts posts, boolean above, double left, double right, double y) {
     int way = above ? 1 : -1;
     double foot = above ? left : right;
     if (posts.arms().isEmpty()) {
-      limitOfShunt(foot, y, way);
-      return;
+      return List.of((svg, state) -> new PostShape(svg, state).limitOfShunt(foot, y, way));
     }
+    List<BiConsumer<Svg, BoxState>> parts = new ArrayList<>();
     double post = y - way * Posts.STUB;
     double x = foot + way * 6;
-    svg.open("g", "class", "post");
     double reach = x;
-    for (int i = posts.arms().size() - 1; i >= 0; i--) {
-      reach += way * Posts.slot(posts.arms().get(i));
+    for (JsonNode signal : posts.arms()) {
+      reach += way * Posts.slot(signal);
     }
     double top = reach - way * Posts.slot(posts.arms().get(0)) / 2;
-    svg.path(
-        "stem", "M" + at(foot, y - way * 3) + "L" + at(foot, post) + "L" + at(top + way * 3, post));
+    String stem =
+        "M" + at(foot, y - way * 3) + "L" + at(foot, post) + "L" + at(top + way * 3, post);
+    parts.add((svg, state) -> svg.path("stem", stem));
     for (int i = posts.arms().size() - 1; i >= 0; i--) {
       JsonNode signal = posts.arms().get(i);
-      double slot = Posts.slot(signal);
-      arm(signal, x + way * slot / 2, post, way);
-      x += way * slot;
+      double middle = x + way * Posts.slot(signal) / 2;
+      parts.add((svg, state) -> new PostShape(svg, state).arm(signal, middle, post, way));
+      x += way * Posts.slot(signal);
     }
-    svg.close();
+    return parts;
   }
 
   private void arm(JsonNode signal, double x, double y, int way) {

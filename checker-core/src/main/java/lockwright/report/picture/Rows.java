@@ -1,15 +1,20 @@
 package lockwright.report.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeSet;
 
 /**
  * Gives each line its row, so that no two lines on one row overlap and few cross. Each line in turn
  * is put where it costs least, on a row that there is or on a new one between two; then each is
- * taken out and put again until nothing gets better.
+ * taken out and put again until nothing gets better. While that leaves lines that cross, the same
+ * is tried in other orders, always the same ones. In the end all of it may be turned over.
  */
 final class Rows {
   private static final double OVERLAP = 1000;
@@ -19,6 +24,7 @@ final class Rows {
   private static final double DISTANCE = 3;
   private static final double WRONG_SIDE = 0.5;
   private static final int PASSES = 6;
+  private static final int ORDERS = 12;
 
   /** How far a line that leaves aslant goes along for each row that it goes up or down. */
   static final double ASLANT = 70;
@@ -42,22 +48,62 @@ final class Rows {
   /** Sets the rows, from 0, by the places of the nodes from left to right. */
   static void place(List<Line> lines, Widths widths) {
     Rows rows = new Rows(lines, widths);
-    for (Line line : lines) {
-      rows.placed.add(line);
-      rows.best(line);
+    double least = rows.inOrder(lines);
+    Map<Line, Double> best = rows.found();
+    Random random = new Random(ORDERS);
+    for (int order = 1; order < ORDERS && rows.spoilt() > 0; order++) {
+      List<Line> shuffled = new ArrayList<>(lines.subList(1, lines.size()));
+      Collections.shuffle(shuffled, random);
+      shuffled.add(0, lines.get(0));
+      double cost = rows.inOrder(shuffled);
+      if (cost < least) {
+        least = cost;
+        best = rows.found();
+      }
+    }
+    best.forEach((line, row) -> line.row = row);
+    turnOver(lines);
+  }
+
+  /** Places all lines anew, one after another, and says what that costs. */
+  private double inOrder(List<Line> order) {
+    placed.clear();
+    for (Line line : order) {
+      line.row = 0;
+      placed.add(line);
+      best(line);
     }
     for (int pass = 0; pass < PASSES; pass++) {
-      double before = rows.cost();
-      for (Line line : lines) {
-        rows.best(line);
+      double before = cost();
+      for (Line line : order) {
+        best(line);
       }
-      for (Line one : lines) {
-        rows.through(one);
+      for (Line one : order) {
+        through(one);
       }
-      if (rows.cost() >= before) {
+      if (cost() >= before) {
         break;
       }
     }
+    return cost();
+  }
+
+  /** The line of the track that is written first stands in the upper half. */
+  private static void turnOver(List<Line> lines) {
+    Comparator<Line> byFirstTrack =
+        Comparator.comparing(
+            line -> line.pieces.stream().mapToInt(Piece::index).min().orElseThrow());
+    double first = lines.stream().min(byFirstTrack).orElseThrow().row;
+    double most = lines.stream().mapToDouble(l -> l.row).max().orElseThrow();
+    if (first > most / 2) {
+      lines.forEach(line -> line.row = most - line.row);
+    }
+  }
+
+  private Map<Line, Double> found() {
+    Map<Line, Double> found = new LinkedHashMap<>();
+    placed.forEach(line -> found.put(line, line.row));
+    return found;
   }
 
   /** The room that a line takes on its row, to the left and the right of its ends. */
@@ -149,15 +195,13 @@ final class Rows {
   }
 
   private double cost() {
-    double cost = 0;
+    double cost = spoilt();
     double most = 0;
-    List<Slant> slants = new ArrayList<>();
     for (Line line : placed) {
       most = Math.max(most, line.row);
       for (Side side : Side.values()) {
         Node node = line.end(side);
         if (line.leaves(side) && placed.contains(node.line)) {
-          slants.add(new Slant(node, -side.sign(), node.line.row, line.row));
           cost += DISTANCE * Math.abs(node.line.row - line.row);
         }
       }
@@ -165,7 +209,13 @@ final class Rows {
       boolean wrong = line.passenger() ? fromMain < 0 : fromMain > 0;
       cost += wrong ? WRONG_SIDE : 0;
     }
-    cost += NEW_ROW * most;
+    return cost + NEW_ROW * most;
+  }
+
+  /** What of the cost makes a diagram hard to read: lines that cross, meet or overlap. */
+  private double spoilt() {
+    double cost = 0;
+    List<Slant> slants = slants();
     for (int i = 0; i < placed.size(); i++) {
       for (int j = 0; j < i; j++) {
         cost += overlap(placed.get(i), placed.get(j)) ? OVERLAP : 0;
@@ -183,6 +233,19 @@ final class Rows {
     return cost;
   }
 
+  private List<Slant> slants() {
+    List<Slant> slants = new ArrayList<>();
+    for (Line line : placed) {
+      for (Side side : Side.values()) {
+        Node node = line.end(side);
+        if (line.leaves(side) && placed.contains(node.line)) {
+          slants.add(new Slant(node, -side.sign(), node.line.row, line.row));
+        }
+      }
+    }
+    return slants;
+  }
+
   private double left(Line line) {
     return spans.get(line)[0];
   }
@@ -197,7 +260,14 @@ final class Rows {
 
   private boolean crosses(Slant slant, Line line) {
     double x = slant.x(line.row);
-    return slant.between(line.row) && x > left(line) && x < right(line);
+    return slant.between(line.row)
+        && x > left(line) + aslant(line, Side.LEFT)
+        && x < right(line) - aslant(line, Side.RIGHT);
+  }
+
+  /** How far a line goes along before it reaches its row, or after it has left it. */
+  private static double aslant(Line line, Side side) {
+    return line.leaves(side) ? ASLANT * Math.abs(line.row - line.end(side).line.row) : 0;
   }
 
   private static double between(Slant a, Slant b) {

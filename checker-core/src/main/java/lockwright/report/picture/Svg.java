@@ -41,6 +41,9 @@ final class Svg {
     leaf("desc", words);
   }
 
+  /** A part of a picture, without the picture around it. */
+  Svg() {}
+
   Svg open(String element, String... attributes) {
     tag(element, attributes);
     out.append('>');
@@ -114,6 +117,20 @@ final class Svg {
 
   Svg path(String kind, String path) {
     return shape("path", "class", kind, "d", path);
+  }
+
+  /** What another one of these has written. */
+  Svg written(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  /** What is written so far. */
+  String part() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("still open: " + open);
+    }
+    return out.toString();
   }
 
   /** The picture, with everything closed. */

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.railway.Box;
 import lockwright.report.Cautions;
-import lockwright.report.Shown;
+import lockwright.report.CsvCell;
 
 /** The read-back as a table of five columns; the last is left empty for the person who compares. */
 final class CsvSheet {
@@ -26,10 +26,6 @@ final class CsvSheet {
 
   /** A cell: inert in a spreadsheet, and quoted if it holds a comma, a quote or a line end. */
   static String cell(String text) {
-    String inert = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" : "";
-    String shown = inert + Shown.text(text);
-    return shown.contains(",") || shown.contains("\"")
-        ? "\"" + shown.replace("\"", "\"\"") + "\""
-        : shown;
+    return CsvCell.of(text);
   }
 }

@@ -52,6 +52,9 @@ final class LeverItems {
     if (work instanceof Work.OfWickets wickets) {
       return "wickets of level crossing " + wickets.levelCrossing();
     }
+    if (work instanceof Work.OutOfUse out) {
+      return "out of use, was " + out.was();
+    }
     return "spare";
   }
 }

@@ -190,7 +190,7 @@ public final class Movements {
               "wickets of "
                   + work.required("levelCrossing").asText()
                   + one(to, " normal", " part-way", " reverse"));
-      case "spare" -> {}
+      case "spare", "out of use" -> {}
       default -> throw new IllegalArgumentException("no work of this version: " + work);
     }
   }

@@ -26,6 +26,7 @@ final class Z3Solver implements Solver {
   private final Map<Expr<?>, Integer> literals = new HashMap<>();
   private long timeout = Long.MAX_VALUE;
   private Model model;
+  private boolean modelToBeHad;
   private int[] core;
 
   Z3Solver(Context context, int effort, long deadline) {
@@ -54,12 +55,15 @@ final class Z3Solver implements Solver {
 
   @Override
   public void clause(int... clause) {
+    modelToBeHad = false;
+    model = null;
     BoolExpr[] terms = terms(clause);
     solver.add(new BoolExpr[] {terms.length == 1 ? terms[0] : context.mkOr(terms)});
   }
 
   @Override
   public Answer check(int... assumptions) {
+    modelToBeHad = false;
     model = null;
     core = null;
     long left = (deadline - System.nanoTime()) / 1_000_000;
@@ -74,7 +78,7 @@ final class Z3Solver implements Solver {
     Status status = solver.check(terms(assumptions));
     switch (status) {
       case SATISFIABLE:
-        model = solver.getModel();
+        modelToBeHad = true;
         return Answer.SATISFIABLE;
       case UNSATISFIABLE:
         BoolExpr[] found = solver.getUnsatCore();
@@ -90,6 +94,13 @@ final class Z3Solver implements Solver {
 
   @Override
   public boolean value(int variable) {
+    // Making the model takes longer than most answers, and many are not looked at.
+    if (model == null) {
+      if (!modelToBeHad) {
+        throw new IllegalStateException("no model since the last clause or check");
+      }
+      model = solver.getModel();
+    }
     // A boolean that the model leaves open may have either value; false is as good as true.
     return model.evaluate(positive.get(variable - 1), true).isTrue();
   }

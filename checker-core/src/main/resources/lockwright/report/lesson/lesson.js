@@ -14,6 +14,25 @@
     return Array.from(step.querySelectorAll('.picture-frame'));
   }
 
+  // Where the page is narrower than a picture: what has moved comes into view.
+  function bring(from, to) {
+    var things = '[data-lever], [data-signal], [data-points]';
+    frames(to).forEach(function (frame, i) {
+      var before = Array.from(frames(from)[i].querySelectorAll(things));
+      var moved = Array.from(frame.querySelectorAll(things)).find(function (thing, j) {
+        return thing.getAttribute('class') !== before[j].getAttribute('class');
+      });
+      if (!moved) {
+        return;
+      }
+      var view = frame.getBoundingClientRect();
+      var at = moved.getBoundingClientRect();
+      if (Math.sign(Math.min(at.left - view.left, view.right - at.right)) === -1) {
+        frame.scrollLeft += (at.left + at.right - view.left - view.right) / 2;
+      }
+    });
+  }
+
   function show(number) {
     var from = steps[now];
     var inside = from.contains(document.activeElement);
@@ -21,6 +40,7 @@
     now = Math.max(0, Math.min(last, number));
     steps.forEach(function (step, i) { step.classList.toggle('now', i === now); });
     frames(steps[now]).forEach(function (f, i) { f.scrollLeft = scrolled[i]; });
+    bring(steps[Math.max(0, now - 1)], steps[now]);
     status.textContent = steps[now].querySelector('h2').textContent;
     back.disabled = now === 0;
     next.disabled = now === last;

@@ -21,7 +21,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 
 /** What is derived from a layout is what {@link NaiveWalk} and {@link NaiveInstances} find. */
 class DerivationProperties {
-  private static final int LAYOUTS = 1200;
+  private static final int LAYOUTS = 800;
   private static final TreeMap<String, Integer> SEEN = new TreeMap<>();
 
   @Property(tries = LAYOUTS, shrinking = ShrinkingMode.OFF)

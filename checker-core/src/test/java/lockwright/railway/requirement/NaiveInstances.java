@@ -103,7 +103,7 @@ final class NaiveInstances {
     sections(layout, sections, routes, all);
     routes.forEach(r -> all.add("route can be cleared: route " + r.name()));
     for (Lever l : frame.levers()) {
-      if (!(l.work() instanceof Work.Spare)) {
+      if (!(l.work() instanceof Work.Spare) && !(l.work() instanceof Work.OutOfUse)) {
         all.add("lever can be moved: lever " + l.id());
       }
     }

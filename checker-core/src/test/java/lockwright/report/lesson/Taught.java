@@ -110,6 +110,12 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
     return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
   }
 
+  /** A box of which nothing is claimed, so that everything is undecided. */
+  static Taught unclaimed(Box box) {
+    Claims none = new Claims(Map.of(), Map.of(), Map.of());
+    return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, none), Map.of(), "nothing"));
+  }
+
   Box box() {
     return findings.box();
   }

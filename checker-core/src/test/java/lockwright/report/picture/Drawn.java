@@ -8,13 +8,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lockwright.railway.Box;
@@ -35,7 +38,10 @@ final class Drawn {
 
   private Drawn() {}
 
-  /** The box of each example, and of each spec among the test resources. */
+  /**
+   * The box of each example, and of each spec among the test resources; of boxes with the same
+   * plan, one.
+   */
   static List<Path> boxes() throws IOException {
     try (Stream<Path> examples = Files.walk(EXAMPLES, 4);
         Stream<Path> tests = Files.walk(TESTS, 3)) {
@@ -43,8 +49,20 @@ final class Drawn {
           .filter(p -> p.endsWith("plan.yaml"))
           .map(Path::getParent)
           .filter(p -> !p.toString().contains("rejected") && !p.toString().contains("target"))
+          .sorted(Comparator.reverseOrder())
+          .collect(Collectors.toMap(Drawn::plan, box -> box, (one, other) -> one, TreeMap::new))
+          .values()
+          .stream()
           .sorted()
           .toList();
+    }
+  }
+
+  private static String plan(Path box) {
+    try {
+      return Files.readString(box.resolve("plan.yaml"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -53,7 +71,11 @@ final class Drawn {
   }
 
   static JsonNode quillby() {
-    return result(EXAMPLES.resolve("proved").resolve("quillby").resolve("box"));
+    return proved("quillby");
+  }
+
+  static JsonNode proved(String name) {
+    return result(EXAMPLES.resolve("proved").resolve(name).resolve("box"));
   }
 
   /** Each box is read once; who changes a result takes a copy. */
@@ -192,6 +214,11 @@ final class Drawn {
       rails.put(track.getAttribute("data-track"), lines);
     }
     return rails;
+  }
+
+  /** How far from the top a track begins. */
+  static double height(Element root, String track) {
+    return rails(root).get(track).get(0).getY1();
   }
 
   /** Two tracks that cross elsewhere than at their ends. */

@@ -15,6 +15,7 @@ import lockwright.report.Shown;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 
 /** What every picture keeps to, on every box of the examples and tests. */
@@ -133,6 +134,27 @@ class PicturesTest {
   void a_station_is_drawn_without_other_crossings_than_its_own() {
     Element root = Drawn.parsed(Pictures.diagram(Drawn.station(), Map.of()));
     assertThat(Drawn.crossings(root)).isEmpty();
+  }
+
+  /** Seventy levers: both main lines straight, and no crossover or siding across another line. */
+  @Test
+  void a_large_station_is_drawn_along_its_main_lines() {
+    Element root = Drawn.parsed(Pictures.diagram(Drawn.proved("pellowmere"), Map.of()));
+    assertThat(Drawn.crossings(root)).isEmpty();
+    assertThat(Drawn.height(root, "down line"))
+        .isEqualTo(Drawn.height(root, "platform 1"))
+        .isEqualTo(Drawn.height(root, "down main line"));
+    assertThat(Drawn.height(root, "up line"))
+        .isEqualTo(Drawn.height(root, "platform 2"))
+        .isEqualTo(Drawn.height(root, "up main line"));
+  }
+
+  /** What is written first stands above, as on the plans in words at the head of these files. */
+  @ParameterizedTest
+  @ValueSource(strings = {"brindlewick", "pellowmere"})
+  void the_down_line_stands_above_where_it_is_written_first(String box) {
+    Element root = Drawn.parsed(Pictures.diagram(Drawn.proved(box), Map.of()));
+    assertThat(Drawn.height(root, "down main")).isLessThan(Drawn.height(root, "up main"));
   }
 
   @Test

@@ -205,7 +205,8 @@ class StateTest {
     assertThat(Pictures.stylesheet())
         .contains(
             ".stop-arm .handle { fill: var(--red)", ".distant-arm .handle { fill: var(--yellow)")
-        .contains(".release .handle { fill: var(--brown)", ".spare .handle { fill: var(--white)");
+        .contains(
+            ".release .handle { fill: var(--brown)", ".out-of-use .handle { fill: var(--white)");
   }
 
   @Test

@@ -1,0 +1,464 @@
+// How the frame and the instruments of a box can be worked: a reading of docs/meaning.md 2 to 5 of its
+// own, by half-strokes, which the tests compare with the one in Java. A state maps each quantity, by its
+// name in docs/result.md, to its value. Nothing here knows of a page.
+var Apparatus = function (box) {
+  'use strict';
+  var TO = '\u003e';
+  var STROKES = { N: ['M'], M: ['R', 'N'], R: ['M'] };
+  var entries = {};
+  var gated = box.layout.levelCrossings.filter(function (crossing) {
+    return workOf(crossing.gateLever).kind === 'gate lock';
+  });
+  var moved = [];
+
+  function workOf(id) {
+    return box.levers.filter(function (l) { return l.id === id; })[0].work;
+  }
+
+  function moves(work) {
+    return work.kind === 'spare' ? false : work.kind !== 'out of use';
+  }
+
+  function changed(state, changes) {
+    var next = {};
+    Object.keys(state).forEach(function (key) { next[key] = state[key]; });
+    Object.keys(changes).forEach(function (key) { next[key] = changes[key]; });
+    return next;
+  }
+
+  // 3.1 to 3.4: the locking table.
+
+  function ofMovement(entry) {
+    return entry.kind === 'starts only with normal' || entry.kind === 'not again before';
+  }
+
+  // Each entry with the quantities that it speaks of.
+  var rules = box.locking.map(function (entry) {
+    return {
+      kind: entry.kind,
+      turn: turn(entry),
+      holds: entry.holds,
+      own: 'lever ' + entry.lever,
+      others: entry.others.map(function (id) { return 'lever ' + id; }),
+      when: entry.when.map(function (c) { return { at: 'lever ' + c.lever, position: c.position }; })
+    };
+  });
+
+  function conditionsMayHold(rule, state) {
+    return rule.when.every(function (condition) {
+      var place = state[condition.at];
+      return place === condition.position || place === 'M';
+    });
+  }
+
+  function combination(rule, state) {
+    var own = state[rule.own];
+    var other = state[rule.others[0]];
+    if (rule.kind === 'while normal locks both ways') {
+      return own === 'R' ? false : other === 'M';
+    } else if (own === 'N') {
+      return false;
+    } else if (rule.kind === 'released by') {
+      return rule.others.every(function (at) { return state[at] !== 'R'; });
+    } else if (rule.kind === 'locks') {
+      return other !== 'N';
+    }
+    return other === 'M';
+  }
+
+  function forbids(rule, state) {
+    if (combination(rule, state) ? conditionsMayHold(rule, state) : false) {
+      return true;
+    }
+    if (rule.holds ? state[rule.own] !== 'N' : false) {
+      return rule.others.some(function (at) { return state[at] === 'M'; }) ||
+        rule.when.some(function (condition) { return state[condition.at] === 'M'; });
+    }
+    return false;
+  }
+
+  // The numbers of the entries that name a lever.
+  function naming(id) {
+    if (!entries['lever ' + id]) {
+      entries['lever ' + id] = [];
+      box.locking.forEach(function (entry, number) {
+        if (entry.lever === id || entry.others.indexOf(id) !== -1 ||
+            entry.when.some(function (condition) { return condition.lever === id; })) {
+          entries['lever ' + id].push(number);
+        }
+      });
+    }
+    return entries['lever ' + id];
+  }
+
+  function turn(entry) {
+    return 'turn of ' + entry.lever + ' after ' + entry.others[0];
+  }
+
+  function keepsFromStarting(rule, state) {
+    var met = rule.kind === 'not again before' ? state[rule.turn] === 'come' : state[rule.others[0]] === 'N';
+    return met ? false : conditionsMayHold(rule, state);
+  }
+
+  // A movement: a key as in docs/result.md, what it needs, what it does. What is needed and lacking is told
+  // in words, and, if it is an entry of the table, with its number.
+  function movement(key, needs, does) {
+    return {
+      key: key,
+      holds: function (state) {
+        var holds = [];
+        needs(state, function (words, entry) {
+          holds.push({ words: words, entry: entry === undefined ? -1 : entry });
+        });
+        return holds;
+      },
+      after: function (state) {
+        var change = {};
+        does(state, change);
+        return changed(state, change);
+      }
+    };
+  }
+
+  // What stands at N, M or R, and the half-strokes that begin there.
+  function standing(thing, make) {
+    var from = {};
+    Object.keys(STROKES).forEach(function (at) {
+      from[at] = STROKES[at].map(function (to) {
+        return make(thing + ' ' + at + TO + to, at, to);
+      });
+    });
+    moved.push(function (state) { return from[state[thing]]; });
+  }
+
+  // Levers.
+
+  function out(work) {
+    return work.normal === 'in' ? 'R' : 'N';
+  }
+
+  function releasesOf(id) {
+    return box.sections.filter(function (section) {
+      return section.release ? section.release.levers.indexOf(id) !== -1 : false;
+    });
+  }
+
+  function groundFrame(id) {
+    return box.layout.groundFrames.filter(function (frame) { return frame.id === id; })[0];
+  }
+
+  // 1.6: running arms with a route into the section.
+  function sectionSignals(section) {
+    var running = box.layout.signals
+      .filter(function (s) { return s.arm === 'stop' || s.arm === 'calling-on'; })
+      .map(function (s) { return s.id; });
+    return box.routes
+      .filter(function (route) {
+        return route.end.section === section.name ? running.indexOf(route.signal) !== -1 : false;
+      })
+      .map(function (route) { return route.signal; });
+  }
+
+  // A list of conditions that have to be met besides the table: a quantity, its value, why.
+  function besides(id, work, from) {
+    var needs = [];
+    if (from === 'N') {
+      releasesOf(id).forEach(function (section) {
+        needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
+          ' leaves normal only while section ' + section.name + ' gives its release']);
+      });
+    }
+    if (work.heldWhileOpen ? from === 'R' : false) {
+      groundFrame(work.groundFrame).points.forEach(function (points) {
+        needs.push(['points ' + points, 'N',
+          'the release stays given until points ' + points + ' of the ground frame lie normal']);
+      });
+    }
+    if (work.kind === 'gate lock' ? from === out(work) : false) {
+      needs.push(['gates ' + work.levelCrossing, 'N',
+        'the lock goes in only with the gates of ' + work.levelCrossing + ' across the road']);
+    }
+    return needs;
+  }
+
+  function ofLever(id, work) {
+    var own = 'lever ' + id;
+    var combinations = naming(id).filter(function (number) { return !ofMovement(rules[number]); });
+    var starts = naming(id).filter(function (number) {
+      return ofMovement(rules[number]) ? rules[number].own === own : false;
+    });
+    var waits = rules.filter(function (rule) { return rule.kind === 'not again before' ? rule.own === own : false; });
+    var awaited = rules.filter(function (rule) {
+      return rule.kind === 'not again before' ? rule.others[0] === own : false;
+    });
+    standing(own, function (key, from, to) {
+      var more = besides(id, work, from);
+      return movement(key, function (state, lacks) {
+        var next = Object.create(state);
+        next[own] = to;
+        combinations.forEach(function (number) {
+          if (forbids(rules[number], next)) {
+            lacks(box.locking[number].text, number);
+          }
+        });
+        (from === 'N' ? starts : []).forEach(function (number) {
+          if (keepsFromStarting(rules[number], state)) {
+            lacks(box.locking[number].text, number);
+          }
+        });
+        more.forEach(function (need) {
+          if (state[need[0]] !== need[1]) {
+            lacks(need[2]);
+          }
+        });
+      }, function (state, change) {
+        change[own] = to;
+        awaited.forEach(function (rule) {
+          // Standing at R as the other starts counts too: seen as it leaves R.
+          if (state[rule.turn] === 'pull awaited' ? to === 'R' || from === 'R' : false) {
+            change[rule.turn] = 'return awaited';
+          } else if (state[rule.turn] === 'return awaited' ? to === 'N' : false) {
+            change[rule.turn] = 'come';
+          }
+        });
+        if (from === 'N') {
+          leavesNormal(id, work, change);
+          waits.forEach(function (rule) { change[rule.turn] = 'pull awaited'; });
+        }
+      });
+    });
+  }
+
+  // 3.3 and 4.3.
+  function leavesNormal(id, work, change) {
+    releasesOf(id).forEach(function (section) {
+      change['section ' + section.name + ': release'] = 'locked';
+    });
+    box.sections.forEach(function (section) {
+      if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
+        change['section ' + section.name + ': fresh tokens'] = '0';
+      }
+    });
+  }
+
+  // 2.3 and 2.4: what moves by itself while a lever stands at one end.
+  function freely(thing, leverOf, end, words) {
+    standing(thing, function (key, from, to) {
+      return movement(key, function (state, lacks) {
+        if (state['lever ' + leverOf] !== end) {
+          lacks(words);
+        }
+      }, function (state, change) { change[thing] = to; });
+    });
+  }
+
+  // 4.2: the instruments, a line of its table each.
+
+  function ofSection(section) {
+    var prefix = 'section ' + section.name + ': ';
+    var token = section.token;
+    var often = section.plungeWhileWithdrawing;
+    var PHASE = prefix + 'phase';
+    var OUT = prefix + 'tokens out';
+    var FRESH = prefix + 'fresh tokens';
+    var RELEASE = prefix + 'release';
+    var ONCE = prefix + 'irregular withdrawal';
+
+    function add(state, change, what, number) {
+      change[what] = String(Number(state[what]) + number);
+    }
+
+    function reverse(state, change) {
+      change[PHASE] = state[PHASE] === 'in' ? 'out' : 'in';
+    }
+
+    function reverseAt(when, state, change) {
+      if (section.phaseReverses === when) {
+        reverse(state, change);
+      }
+    }
+
+    section.instruments.forEach(function (e) {
+      var at = e.name;
+      var IN = prefix + 'tokens in ' + at;
+      var PLUNGES = prefix + 'plunging at ' + at;
+      var UNDER_WAY = prefix + 'withdrawal at ' + at;
+      var consents = e.needsConsentOf.map(function (other) {
+        return { plunges: prefix + 'plunging at ' + other, words: other + ' does not plunge' };
+      });
+      var here = at === section.here;
+
+      function takeOut(state, change) {
+        add(state, change, IN, -1);
+        add(state, change, OUT, 1);
+        if (here ? section.release : false) {
+          change[RELEASE] = 'given';
+        }
+        if (here ? section.counted : false) {
+          add(state, change, FRESH, 1);
+        }
+      }
+
+      function putIn(state, change) {
+        var lasts = section.release ? section.release.lasts : '';
+        add(state, change, IN, 1);
+        add(state, change, OUT, -1);
+        reverse(state, change);
+        if (lasts === 'until put in' || (lasts === 'until put in here' ? here : false)) {
+          change[RELEASE] = 'locked';
+        }
+      }
+
+      function event(deed, needs, does) {
+        var made = [movement(prefix + deed + ' at ' + at, needs, does)];
+        moved.push(function () { return made; });
+      }
+
+      function unless(met, lacks, words) {
+        if (!met) {
+          lacks(words);
+        }
+      }
+
+      function room(state, lacks) {
+        unless(state[IN] !== String(section.tokens), lacks, 'every ' + token + ' is in ' + at);
+      }
+
+      function some(state, lacks) {
+        unless(state[IN] !== '0', lacks, 'there is no ' + token + ' in ' + at);
+      }
+
+      function underWay(state, lacks) {
+        unless(state[UNDER_WAY] === 'yes', lacks, 'no withdrawal is under way at ' + at);
+      }
+
+      if (e.attended) {
+        event('plunge', function (state, lacks) {
+          unless(state[PLUNGES] === 'no', lacks, 'he plunges already at ' + at);
+          unless(often || state[UNDER_WAY] === 'no', lacks, 'a withdrawal is under way at ' + at);
+        }, function (state, change) { change[PLUNGES] = 'yes'; });
+        event('stop plunging', function (state, lacks) {
+          unless(state[PLUNGES] === 'yes', lacks, 'nobody plunges at ' + at);
+        }, function (state, change) { change[PLUNGES] = 'no'; });
+      }
+      event('start a withdrawal', function (state, lacks) {
+        unless(state[UNDER_WAY] === 'no', lacks, 'a withdrawal is under way at ' + at);
+        unless(state[PHASE] === 'in', lacks, 'the instruments are out of phase');
+        some(state, lacks);
+        consents.forEach(function (c) { unless(state[c.plunges] === 'yes', lacks, c.words); });
+        unless(often || state[PLUNGES] !== 'yes', lacks, 'he plunges at ' + at);
+      }, function (state, change) {
+        change[UNDER_WAY] = 'yes';
+        reverseAt('at the start', state, change);
+      });
+      event('finish the withdrawal', function (state, lacks) {
+        underWay(state, lacks);
+        some(state, lacks);
+      }, function (state, change) {
+        change[UNDER_WAY] = 'no';
+        takeOut(state, change);
+        reverseAt('at the end', state, change);
+      });
+      event('give up the withdrawal', underWay, function (state, change) {
+        change[UNDER_WAY] = 'no';
+        reverseAt('at the start', state, change);
+      });
+      if (section.counted) {
+        event('put a fresh token in', function (state, lacks) {
+          unless(state[FRESH] !== '0', lacks, 'no fresh ' + token + ' is out');
+          room(state, lacks);
+        }, function (state, change) {
+          putIn(state, change);
+          add(state, change, FRESH, -1);
+        });
+      }
+      event('put another token in', function (state, lacks) {
+        unless(state[OUT] !== (section.counted ? state[FRESH] : '0'), lacks,
+          'no ' + token + ' is out' + (section.counted ? ' but fresh ones' : ''));
+        room(state, lacks);
+      }, putIn);
+      if (section.irregularWithdrawal !== 'never') {
+        event('irregular withdrawal', function (state, lacks) {
+          unless(state[ONCE] !== 'used', lacks, 'the one that is allowed has been made');
+          some(state, lacks);
+        }, function (state, change) {
+          takeOut(state, change);
+          reverse(state, change);
+          if (section.irregularWithdrawal === 'once') {
+            change[ONCE] = 'used';
+          }
+        });
+      }
+    });
+  }
+
+  box.sections.forEach(function (section) {
+    section.counted = sectionSignals(section).length !== 0;
+  });
+  box.levers.filter(function (l) { return moves(l.work); }).forEach(function (l) {
+    ofLever(l.id, l.work);
+  });
+  box.layout.groundFrames.forEach(function (frame) {
+    frame.points.forEach(function (points) {
+      freely('points ' + points, frame.releaseLever, 'R', 'the points of ground frame ' + frame.id +
+        ' move only with lever ' + frame.releaseLever + ' reversed');
+    });
+  });
+  gated.forEach(function (crossing) {
+    freely('gates ' + crossing.id, crossing.gateLever, out(workOf(crossing.gateLever)),
+      'the gates of ' + crossing.id + ' move only with their lock out');
+  });
+  box.sections.forEach(ofSection);
+
+  // The movements that can be tried in the state, free or not.
+  function movements(state) {
+    var all = [];
+    moved.forEach(function (of) {
+      of(state).forEach(function (found) { all.push(found); });
+    });
+    return all;
+  }
+
+  // 5: one of the beginnings: what is left open there lies normal, or is locked, and the tokens are shared
+  // out evenly.
+  function beginning() {
+    var state = {};
+    box.levers.forEach(function (l) { state['lever ' + l.id] = 'N'; });
+    box.layout.groundFrames.forEach(function (frame) {
+      frame.points.forEach(function (points) { state['points ' + points] = 'N'; });
+    });
+    gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
+    box.locking.forEach(function (entry) {
+      if (entry.kind === 'not again before') {
+        state[turn(entry)] = 'come';
+      }
+    });
+    box.sections.forEach(function (section) {
+      var prefix = 'section ' + section.name + ': ';
+      var left = section.tokens;
+      state[prefix + 'phase'] = 'in';
+      section.instruments.forEach(function (e, i) {
+        var share = Math.ceil(left / (section.instruments.length - i));
+        state[prefix + 'tokens in ' + e.name] = String(share);
+        left -= share;
+        if (e.attended) {
+          state[prefix + 'plunging at ' + e.name] = 'no';
+        }
+        state[prefix + 'withdrawal at ' + e.name] = 'no';
+      });
+      state[prefix + 'tokens out'] = '0';
+      if (section.release) {
+        state[prefix + 'release'] = section.release.begins === 'given' ? 'given' : 'locked';
+      }
+      if (section.counted) {
+        state[prefix + 'fresh tokens'] = '0';
+      }
+      if (section.irregularWithdrawal === 'once') {
+        state[prefix + 'irregular withdrawal'] = 'unused';
+      }
+    });
+    return state;
+  }
+
+  return { movements: movements, beginning: beginning };
+};

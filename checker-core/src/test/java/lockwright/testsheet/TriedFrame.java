@@ -1,0 +1,78 @@
+package lockwright.testsheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lockwright.railway.frame.Position;
+import lockwright.railway.words.Event;
+import lockwright.railway.words.Quantity;
+import lockwright.working.State;
+import lockwright.working.Working;
+
+/** A frame on which a sheet is tried, line by line, as a man would. For tests. */
+final class TriedFrame {
+  private final Working frame;
+  private State state;
+
+  private TriedFrame(Working frame, State beginning) {
+    this.frame = frame;
+    Map<String, String> values = new HashMap<>();
+    Map<String, String> given = beginning.values();
+    for (Quantity quantity : frame.quantities()) {
+      // A turn that the right table does not have has come.
+      values.put(quantity.key(), given.getOrDefault(quantity.key(), "come"));
+    }
+    this.state = frame.state(values);
+  }
+
+  /**
+   * The numbers of the lines that did not go as they say. After the first the frame stands
+   * otherwise, so there are no more.
+   */
+  static List<Integer> failures(Working frame, TestSheet sheet) {
+    TriedFrame tried = new TriedFrame(frame, sheet.beginning());
+    for (Line line : sheet.lines()) {
+      for (Event event : line.setUp()) {
+        if (!tried.make(event)) {
+          return List.of(line.number());
+        }
+      }
+      if (tried.make(line.stroke()) != line.free()) {
+        return List.of(line.number());
+      }
+    }
+    return List.of();
+  }
+
+  /** A stroke is made in halves where the frame is one of halves; one begun is gone back on. */
+  private boolean make(Event event) {
+    State before = state;
+    for (Event part : parts(event)) {
+      if (!frame.free(state, part)) {
+        state = before;
+        return false;
+      }
+      state = frame.make(state, part);
+    }
+    return true;
+  }
+
+  private List<Event> parts(Event event) {
+    if (frame.movement(event).isPresent()) {
+      return List.of(event);
+    }
+    List<Event> parts = new ArrayList<>();
+    if (event instanceof Event.LeverMoves m) {
+      parts.add(new Event.LeverMoves(m.lever(), m.from(), Position.M));
+      parts.add(new Event.LeverMoves(m.lever(), Position.M, m.to()));
+    } else if (event instanceof Event.PointsMove m) {
+      parts.add(new Event.PointsMove(m.points(), m.from(), Position.M));
+      parts.add(new Event.PointsMove(m.points(), Position.M, m.to()));
+    } else if (event instanceof Event.GatesMove m) {
+      parts.add(new Event.GatesMove(m.levelCrossing(), m.from(), Position.M));
+      parts.add(new Event.GatesMove(m.levelCrossing(), Position.M, m.to()));
+    }
+    return parts;
+  }
+}
