@@ -182,14 +182,13 @@ final class Levers {
 
   /**
    * That no forbidden combination comes about, that what a ground frame or a gate lock holds is
-   * held; and that by whole strokes nothing is left part-way, and a spare lever not moved.
+   * held; and that by whole strokes nothing is left part-way, and what does not move stays normal.
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
-        boolean spare = lever.work() instanceof Work.Spare;
-        clauses.add(at(Quantity.lever(lever.id()), spare ? List.of("N") : ENDS));
+        clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));
       }
       pointsInOrderOfPlan().forEach(p -> clauses.add(at(Quantity.points(p), ENDS)));
       gatesUnderLock().keySet().forEach(c -> clauses.add(at(Quantity.gates(c), ENDS)));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
 import lockwright.encode.Restoring;
 import lockwright.railway.Box;
@@ -40,7 +41,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
  */
 class ReadingsAgreeProperties {
   private static final int STATES = 150;
-  private static final int WAYS = 3;
+  private static final int WAYS = 2;
   private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
 
   @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
@@ -48,9 +49,9 @@ class ReadingsAgreeProperties {
     Random random = new Random(seed);
     Box box = RandomBox.of(random);
     Readings.of(Working.parted(box), Encoder.parted(box).system()).compare(box, random);
-    Readings.of(Working.whole(box), Encoder.whole(box).system()).compare(box, random);
-    Readings.of(Working.whole(box), Encoder.whole(box).system())
-        .restoring(new Restoring(box, Encoder.whole(box)), random);
+    Encoded encoded = Encoder.whole(box);
+    Readings whole = Readings.of(Working.whole(box), encoded.system());
+    whole.restoring(new Restoring(box, encoded), whole.compare(box, random), random);
     box.locking().stream()
         .map(Entry::kind)
         .distinct()
@@ -80,7 +81,8 @@ class ReadingsAgreeProperties {
       return new Readings(working, system, names.stream().mapToInt(keys::indexOf).toArray());
     }
 
-    void compare(Box box, Random random) {
+    /** And returns the states that it comes to. */
+    BruteForce compare(Box box, Random random) {
       working.beginnings().forEach(b -> assertThat(system.initial().holds(in(b))).isTrue());
       Map<Target, Breach> targets = new LinkedHashMap<>();
       for (Requirement requirement : box.requirements()) {
@@ -102,18 +104,18 @@ class ReadingsAgreeProperties {
         State state = any(random);
         targets.forEach((target, breach) -> breaches(target, breach, state));
       }
+      return reached;
     }
 
     /**
      * Where the frame is stuck, with a way back: one stroke away, another back, and the first back.
      */
-    void restoring(Restoring restoring, Random random) {
+    void restoring(Restoring restoring, BruteForce reached, Random random) {
       List<Event> strokes =
           working.movements().stream()
               .map(Movement::event)
               .filter(e -> !(e instanceof Event.AtInstrument))
               .toList();
-      BruteForce reached = BruteForce.of(working);
       for (int i = 0; i < WAYS; i++) {
         int there = random.nextInt(strokes.size() / 2) * 2; // N to R; the next is R to N
         int other = random.nextInt(strokes.size() / 2) * 2;

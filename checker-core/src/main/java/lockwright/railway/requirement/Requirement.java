@@ -289,7 +289,7 @@ public sealed interface Requirement {
   }
 
   /**
-   * @param levers those that are not spare, in the order of the frame
+   * @param levers those that are not spare or out of use, in the order of the frame
    */
   record FrameCanBeRestored(List<String> levers) implements Requirement {
     @Override

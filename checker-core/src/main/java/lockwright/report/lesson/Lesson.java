@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import lockwright.audit.Played;
 import lockwright.railway.requirement.Requirement;
+import lockwright.railway.words.Event;
 import lockwright.report.Rule;
 import lockwright.report.Sequence;
 import lockwright.report.html.Markup;
@@ -25,6 +26,7 @@ final class Lesson {
   private final Lessons.Made made;
   private final Requirement requirement;
   private final boolean breach;
+  private final List<Event> goOn;
   private final JsonNode instance;
   private final List<String> beginning;
   private final List<Moment> moments;
@@ -34,11 +36,14 @@ final class Lesson {
   /**
    * @param played the run to the breach of a requirement of safety, by half-strokes, or of a
    *     possibility, or to what is shown, by whole strokes
+   * @param goOn what restores the frame after that; empty, if nothing is known to
    */
-  Lesson(Lessons.Made made, Requirement requirement, Played played, boolean breach) {
+  Lesson(
+      Lessons.Made made, Requirement requirement, Played played, boolean breach, List<Event> goOn) {
     this.made = made;
     this.requirement = requirement;
     this.breach = breach;
+    this.goOn = goOn;
     instance = made.anchors().part("requirement", requirement.id());
     Sequence sequence = Sequence.of(made.box(), played);
     beginning = sequence.beginning();
@@ -211,6 +216,14 @@ final class Lesson {
       m.element("li", s.required("source").asText() + (known.equals("read") ? "" : "; " + known));
     }
     m.close();
+    if (!goOn.isEmpty()) {
+      m.element("h3", "What would put the frame back");
+      m.element(
+          "p",
+          "No strokes alone; but with what others do at the instruments it can be put back so: "
+              + Sequence.words(made.box(), goOn)
+              + ".");
+    }
     JsonNode missing = sequence().path("missing");
     if (byHalfStrokes()) {
       m.element("h3", "The rule that is perhaps missing");

@@ -10,8 +10,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import lockwright.audit.Audited;
+import lockwright.audit.Played;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
+import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.learner.LearnersFrame;
 import lockwright.report.picture.Pictures;
@@ -78,12 +80,17 @@ public final class Lessons {
   /** A lesson on what is broken, or on how a route is cleared; null on anything else. */
   private static Lesson lesson(Made made, Audited audited) {
     if (audited instanceof Audited.Broken broken) {
-      return new Lesson(made, broken.requirement(), broken.played(), true);
+      return new Lesson(made, broken.requirement(), broken.played(), true, List.of());
     } else if (audited instanceof Audited.Stranded stranded) {
-      return new Lesson(made, stranded.requirement(), stranded.played(), true);
+      List<Event> goOn =
+          stranded.helped().map(Played::steps).orElse(List.of()).stream()
+              .skip(stranded.played().steps().size())
+              .map(Played.Step::event)
+              .toList();
+      return new Lesson(made, stranded.requirement(), stranded.played(), true, goOn);
     } else if (audited instanceof Audited.Shown shown
         && shown.requirement() instanceof Requirement.RouteCanBeCleared) {
-      return new Lesson(made, shown.requirement(), shown.played(), false);
+      return new Lesson(made, shown.requirement(), shown.played(), false, List.of());
     }
     return null;
   }

@@ -112,6 +112,21 @@ class LessonsTest {
     assertThat(taught.pages().get(Lessons.INDEX)).contains(stranded.requirement().id());
   }
 
+  @Test
+  void what_others_must_do_to_restore_the_frame_is_told_after_the_requirement() {
+    Taught taught = Taught.searched(Taught.box("restored-by-a-token"));
+    Audited stranded =
+        taught.findings().audited().stream()
+            .filter(a -> a instanceof Audited.Stranded)
+            .findFirst()
+            .orElseThrow();
+    assertThat(taught.page(stranded).getDocumentElement().getTextContent())
+        .contains("What would put the frame back")
+        .containsPattern(
+            "can be put back so: [^.]*plunge[^.]* at Holm[^.]*, pull 3, replace 3, pull 1,"
+                + " replace 2, replace 1\\.");
+  }
+
   /** The sequence of examples/broken/opposing-signals/expected.txt. */
   @Test
   void the_steps_are_those_of_the_build_and_the_last_says_what_is_wrong() {

@@ -184,7 +184,6 @@ class ProofReportTest {
         .withMessageContaining("run 999");
   }
 
-  /** 7 of docs/meaning.md: what is waived or expected changes the outcome, never a verdict. */
   @Test
   void it_is_told_how_the_frame_is_restored_and_from_where_it_is_not() {
     assertThat(Pages.text(Pages.parse(ProofReport.checked(Pages.BACK))))
@@ -202,6 +201,7 @@ class ProofReportTest {
             "Perhaps a shorter sequence breaks it too.");
   }
 
+  /** 7 of docs/meaning.md: what is waived or expected changes the outcome, never a verdict. */
   @Test
   void what_is_waived_is_told_with_reason_role_and_end_and_stays_broken() {
     ObjectNode json = (ObjectNode) Pages.json(Pages.STUCK);
