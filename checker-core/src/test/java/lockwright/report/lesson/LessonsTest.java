@@ -123,8 +123,8 @@ class LessonsTest {
     assertThat(taught.page(stranded).getDocumentElement().getTextContent())
         .contains("What would put the frame back")
         .containsPattern(
-            "can be put back so: [^.]*plunge[^.]* at Holm[^.]*, pull 3, replace 3, pull 1,"
-                + " replace 2, replace 1\\.");
+            "can be put back so: [^.]*Withy Moor finishes the withdrawal of the token, pull 3,"
+                + " replace 3, pull 1, replace 2, replace 1\\.");
   }
 
   /** The sequence of examples/broken/opposing-signals/expected.txt. */
