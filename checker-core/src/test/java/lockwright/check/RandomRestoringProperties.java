@@ -40,7 +40,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 class RandomRestoringProperties {
   private static final Map<String, Integer> FOUND = new TreeMap<>();
 
-  @Property(tries = 60, seed = "1899", shrinking = ShrinkingMode.OFF)
+  @Property(tries = 60, seed = "1902", shrinking = ShrinkingMode.OFF)
   void it_is_restored_just_where_brute_force_restores_it(@ForAll long seed) throws Exception {
     Random random = new Random(seed);
     Box box = keeping(RandomBox.of(random), random);
@@ -113,6 +113,6 @@ class RandomRestoringProperties {
   static void everything_was_found_in_some() {
     System.out.println("restoring random boxes: " + FOUND);
     assertThat(FOUND).containsOnlyKeys("single strokes", "a way", "ways", "stranded", "helped");
-    assertThat(FOUND.get("stranded")).isGreaterThan(3);
+    assertThat(FOUND.get("stranded")).isGreaterThan(10);
   }
 }
