@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -87,6 +88,18 @@ class RestoringTest {
     assertThat(keys(stranded.played().run().events()))
         .containsExactly("lever 3 N>R", "lever 4 N>R", "lever 3 R>N");
     assertThat(stranded.helped()).isEmpty();
+  }
+
+  /** The frame is stuck only when lever 1 is put back too, but lost as the bolt goes in. */
+  @Test
+  void the_sequence_ends_with_the_movement_after_which_nothing_helps() {
+    Box box = Boxes.example("broken/points-not-put-back");
+    List<Entry> entries =
+        new ArrayList<>(box.locking().stream().filter(e -> e.lever().equals("3")).toList());
+    entries.add(RandomBox.entry(Entry.Kind.RELEASED_BY, "3", List.of("1")));
+    Audited audited = audited(box.withLocking(entries), Limits.usual());
+    assertThat(keys(((Audited.Stranded) audited).played().run().events()))
+        .containsExactly("lever 1 N>R", "lever 3 N>R", "lever 4 N>R", "lever 3 R>N");
   }
 
   @Test
