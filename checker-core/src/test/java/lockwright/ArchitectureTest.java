@@ -46,7 +46,14 @@ class ArchitectureTest {
               Stream.of(
                   room("spec"),
                   room("railway", "spec")
-                      .with("layout", "frame", "locking", "section", "requirement", "words"),
+                      .with(
+                          "layout",
+                          "frame",
+                          "locking",
+                          "section",
+                          "requirement",
+                          "teaching",
+                          "words"),
                   room("working", "railway"),
                   room("encode", "railway", "system", "encode.names"),
                   room("encode.names", "railway", "system", "verdict"),
@@ -87,6 +94,9 @@ class ArchitectureTest {
                       "report.result",
                       "report.html",
                       "report.learner",
+                      "explain",
+                      "walk",
+                      "spec",
                       "railway",
                       "audit",
                       "working")),

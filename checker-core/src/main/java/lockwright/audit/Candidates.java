@@ -54,6 +54,18 @@ final class Candidates {
       inRear(r.signal(), r.points());
     } else if (requirement instanceof Requirement.NoConflict r) {
       noConflict(r);
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      r.signals().stream()
+          .flatMap(s -> box.frame().ofSignal(s).stream())
+          .filter(l -> !"R".equals(end.get("lever " + l.id())))
+          .forEach(
+              l ->
+                  first.add(
+                      entry(
+                          Entry.Kind.RELEASED_BY,
+                          box.frame().lever(r.lever()),
+                          List.of(l.id()),
+                          List.of())));
     } else if (requirement instanceof Requirement.DistantFollows r) {
       distant(r);
     } else if (requirement instanceof Requirement.ReleaseHome r) {
@@ -243,8 +255,10 @@ final class Candidates {
   }
 
   private void noConflict(Requirement.NoConflict r) {
+    List<Entry.Condition> open =
+        r.closing().map(l -> new Entry.Condition(l, Position.N)).stream().toList();
     if (r.always()) {
-      signals(r.first(), r.second(), List.of());
+      signals(r.first(), r.second(), open);
       return;
     }
     for (Conflict c : r.conflicts()) {
@@ -255,7 +269,8 @@ final class Candidates {
         Optional<List<Entry.Condition>> and =
             unlessBarring(c.second(), o -> conflict(r, c.first(), o), "");
         if (when.isPresent() && and.isPresent()) {
-          List<Entry.Condition> all = new ArrayList<>(when.get());
+          List<Entry.Condition> all = new ArrayList<>(c.opposed() ? open : List.of());
+          when.get().stream().filter(w -> !all.contains(w)).forEach(all::add);
           and.get().stream().filter(w -> !all.contains(w)).forEach(all::add);
           signals(r.first(), r.second(), all);
         }

@@ -2,6 +2,7 @@ package lockwright.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import lockwright.encode.names.Run;
@@ -45,6 +46,11 @@ public final class Played {
       state = next;
     }
     return new Played(begins, states, steps);
+  }
+
+  /** The same of a run that is given by its beginning and its events. */
+  public static Played of(Working working, Map<String, String> beginning, List<Event> events) {
+    return of(working, new Run(beginning, events));
   }
 
   /** Whether it begins as a run may begin. */

@@ -65,6 +65,8 @@ final class Targets {
               Term.not(apparatus.closed(r.levelCrossing())),
               oneLies(r.routes()),
               apparatus.off(r.signal()));
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      states = boxClosed(r);
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       states = count(r.section(), 2);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
@@ -91,6 +93,8 @@ final class Targets {
       states = apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
       states = apparatus.partWay(s.points());
+    } else if (subject instanceof Subject.LeverReversed s) {
+      states = apparatus.words().is(Quantity.lever(s.lever()), Position.R);
     } else if (subject instanceof Subject.TokenOut s) {
       states = count(s.section(), 1);
     } else {
@@ -139,14 +143,31 @@ final class Targets {
     List<Term> all = new ArrayList<>();
     all.add(apparatus.off(r.first()));
     all.add(apparatus.off(r.second()));
+    List<Term> pairs = new ArrayList<>();
+    for (Conflict conflict : r.conflicts()) {
+      Term lie = Term.and(apparatus.lies(conflict.first()), apparatus.lies(conflict.second()));
+      pairs.add(
+          r.closing().isPresent() && conflict.opposed()
+              ? Term.and(lie, notSwitchedOut(r.closing().get()))
+              : lie);
+    }
     if (!r.always()) {
-      List<Term> pairs = new ArrayList<>();
-      for (Conflict conflict : r.conflicts()) {
-        pairs.add(Term.and(apparatus.lies(conflict.first()), apparatus.lies(conflict.second())));
-      }
+      all.add(Term.or(pairs));
+    } else if (r.closing().isPresent()) {
+      pairs.add(notSwitchedOut(r.closing().get()));
       all.add(Term.or(pairs));
     }
     return Term.and(all);
+  }
+
+  private Term notSwitchedOut(String closing) {
+    return Term.not(apparatus.words().is(Quantity.lever(closing), Position.R));
+  }
+
+  private Term boxClosed(Requirement.BoxClosed r) {
+    List<Term> notOff = r.signals().stream().map(s -> Term.not(apparatus.surelyOff(s))).toList();
+    return Term.and(
+        Term.not(apparatus.words().is(Quantity.lever(r.lever()), Position.N)), Term.or(notOff));
   }
 
   private Term distantFollows(Requirement.DistantFollows r) {

@@ -24,14 +24,19 @@ import lockwright.working.Working;
 final class Explaining {
   private final Box box;
   private final Asked asked;
+  private final Optional<State> from;
   private final int most;
   private final Working parted;
   private final Working whole;
   private final List<Movement> strokes = new ArrayList<>();
 
-  Explaining(Box box, Asked asked, int most) {
+  /**
+   * @param from where it is asked from; nothing: from all levers normal
+   */
+  Explaining(Box box, Asked asked, Optional<State> from, int most) {
     this.box = box;
     this.asked = asked;
+    this.from = from;
     this.most = most;
     this.parted = Working.parted(box);
     this.whole = Working.whole(box);
@@ -45,8 +50,9 @@ final class Explaining {
   }
 
   Explanation explanation() {
-    List<State> beginnings = Walks.beginnings(box, whole, most);
+    List<State> beginnings = from.map(List::of).orElseGet(() -> Walks.beginnings(box, whole, most));
     Map<String, String> placed = new HashMap<>(beginnings.get(0).values());
+    box.frame().levers().forEach(l -> placed.put(Quantity.lever(l.id()).key(), "N"));
     asked.reversed().forEach(l -> placed.put(Quantity.lever(l).key(), "R"));
     asked.partWay().forEach(l -> placed.put(Quantity.lever(l).key(), "M"));
     State asGiven = whole.state(placed);

@@ -36,6 +36,17 @@ public record Explanation(
    * @param most how many states each search may look at
    */
   public static Explanation of(Box box, Asked asked, int most) {
-    return new Explaining(box, asked, most).explanation();
+    return new Explaining(box, asked, Optional.empty(), most).explanation();
+  }
+
+  /**
+   * Explains a state that is come to from another.
+   *
+   * @param asked without {@linkplain Asked#faults faults}
+   * @param from a state of the working by whole strokes, in which no lever is part-way
+   * @param most how many states each search may look at
+   */
+  public static Explanation from(State from, Box box, Asked asked, int most) {
+    return new Explaining(box, asked, Optional.of(from), most).explanation();
   }
 }

@@ -13,6 +13,8 @@ import lockwright.railway.requirement.Derivation;
 import lockwright.railway.requirement.Derived;
 import lockwright.railway.requirement.Expectation;
 import lockwright.railway.section.Section;
+import lockwright.railway.teaching.Teaching;
+import lockwright.spec.LessonsFile;
 import lockwright.spec.Problem;
 import lockwright.spec.Problems;
 import lockwright.spec.SpecFolder;
@@ -26,12 +28,15 @@ public final class BoxBuilder {
    * The outcome: a box without problems, or problems without a box.
    *
    * @param expectations what its author says of instances that fail, in the order of the file
+   * @param teaching what its trainer says in lessons
    * @param problems by place
-   * @param digests for each file that was read, SHA-256 of the bytes that were parsed
+   * @param digests for each file that was read and that a check rests on, so not for those of the
+   *     lessons, SHA-256 of the bytes that were parsed
    */
   public record Built(
       Optional<Box> box,
       List<Expectation> expectations,
+      Teaching teaching,
       List<Problem> problems,
       SortedMap<String, String> digests) {
     public Built {
@@ -58,19 +63,28 @@ public final class BoxBuilder {
     problems.addAll(problems(spec, false));
     Optional<Box> box = box(spec, problems);
     problems.addAll(problems(spec, true));
+    Optional<Teaching> teaching =
+        box.flatMap(b -> spec.lessons().map(l -> teaching(l, spec, b, problems)));
     List<Expectation> expectations =
         box.flatMap(b -> spec.waivers().map(w -> WaiversBuilder.build(w, b, problems)))
             .orElse(List.of());
     List<Problem> all = problems.sorted();
+    SortedMap<String, String> digests = new TreeMap<>(spec.digests());
+    digests.remove(SpecFolder.LESSONS);
     return all.isEmpty()
-        ? new Built(box, expectations, all, spec.digests())
-        : new Built(Optional.empty(), List.of(), all, spec.digests());
+        ? new Built(box, expectations, teaching.orElse(Teaching.NONE), all, digests)
+        : new Built(Optional.empty(), List.of(), Teaching.NONE, all, digests);
   }
 
-  /** Those of the form of the waivers, or all others: the waivers are no part of the box. */
-  private static List<Problem> problems(SpecFolder spec, boolean ofWaivers) {
+  private static Teaching teaching(LessonsFile file, SpecFolder spec, Box box, Problems problems) {
+    return LessonsBuilder.build(file, spec.digests().get(SpecFolder.LESSONS), box, problems);
+  }
+
+  /** Those of the form of waivers and lessons, or all others: these two are no part of the box. */
+  private static List<Problem> problems(SpecFolder spec, boolean ofNoPart) {
+    List<String> noPart = List.of(SpecFolder.WAIVERS, SpecFolder.LESSONS);
     return spec.problems().stream()
-        .filter(p -> p.span().file().equals(SpecFolder.WAIVERS) == ofWaivers)
+        .filter(p -> noPart.contains(p.span().file()) == ofNoPart)
         .toList();
   }
 

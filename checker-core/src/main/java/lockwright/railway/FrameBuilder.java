@@ -74,6 +74,8 @@ final class FrameBuilder {
         works(lever, GATES, of.levelCrossing(), roads.keySet());
       } else if (work instanceof FrameFile.OfWickets of) {
         works(lever, "wickets of level crossing", of.levelCrossing(), roads.keySet());
+      } else if (work instanceof FrameFile.OfClosing of) {
+        of.signals().forEach(s -> closing(lever, s, signals));
       }
     }
     if (!spec.isWhole(SpecFolder.FRAME)) {
@@ -130,6 +132,33 @@ final class FrameBuilder {
               + lock.text()
               + ", normal: out}, or in");
     }
+  }
+
+  /** The signals of through lines: running arms that can be off. */
+  private void closing(
+      FrameFile.Lever lever, Written signal, Map<String, PlanFile.Signal> signals) {
+    works(lever, "through signal", signal, signals.keySet());
+    PlanFile.Signal named = signals.get(signal.text());
+    if (named != null && (named.isFixed() || isSubsidiary(named))) {
+      problems.add(
+          Message.CLOSING_SIGNAL,
+          signal.at(),
+          "closing lever "
+              + lever.id().quoted()
+              + " names signal "
+              + signal.quoted()
+              + ", which "
+              + (named.isFixed() ? "is fixed and never off" : "is a subsidiary arm"),
+          "name the stop and distant arms of the through lines that are off while the box is"
+              + " switched out");
+    }
+  }
+
+  private static boolean isSubsidiary(PlanFile.Signal signal) {
+    return signal
+        .arm()
+        .filter(a -> !a.text().equals("stop") && !a.text().equals("distant"))
+        .isPresent();
   }
 
   private boolean isWorked(String kind, Written thing) {
@@ -245,6 +274,9 @@ final class FrameBuilder {
     }
     if (work instanceof FrameFile.OfWickets of) {
       return new Work.OfWickets(of.levelCrossing().text());
+    }
+    if (work instanceof FrameFile.OfClosing of) {
+      return new Work.OfClosing(texts(of.signals()).stream().distinct().toList());
     }
     if (work instanceof FrameFile.OutOfUse of) {
       return new Work.OutOfUse(of.was());

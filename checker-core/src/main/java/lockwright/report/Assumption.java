@@ -3,6 +3,7 @@ package lockwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.railway.Box;
+import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 
 /**
@@ -38,6 +39,16 @@ public record Assumption(String id, String words, String appliesTo, String secti
               NO_SOURCE));
     }
     box.sections().forEach(s -> all.addAll(of(s)));
+    if (box.requirements().stream()
+        .anyMatch(r -> r instanceof Requirement.NoConflict n && n.closing().isPresent())) {
+      all.add(
+          new Assumption(
+              "switched out",
+              "the boxes on either side keep trains apart while this box is switched out",
+              "boxes with a closing lever over opposed routes",
+              null,
+              NO_SOURCE));
+    }
     all.add(
         new Assumption(
             "whole strokes",

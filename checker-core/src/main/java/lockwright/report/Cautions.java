@@ -25,6 +25,7 @@ public final class Cautions {
           "flank protection by points and signals",
           "points worked by hand or sprung",
           "double-line block",
+          "the switch of the block instruments",
           "road signals, barriers and wickets of level crossings",
           "collars",
           "loss of power",

@@ -46,6 +46,9 @@ public final class Rule {
               "road closed",
               "While an arm is off for a route over a level crossing, its gates are locked across the"
                   + " road."),
+          Map.entry(
+              "box closed",
+              "While the closing lever is not normal, every signal of its through lines is off."),
           Map.entry("one token out", "At most one token of a section is out of the instruments."),
           Map.entry(
               "section signal earned",
@@ -63,7 +66,10 @@ public final class Rule {
   private Rule() {}
 
   public static String words(Requirement requirement) {
-    return WORDS.get(requirement.name());
+    String words = WORDS.get(requirement.name());
+    return requirement instanceof Requirement.NoConflict r && r.closing().isPresent()
+        ? words + " Opposed routes may be, while closing lever " + r.closing().get() + " is over."
+        : words;
   }
 
   /** What is so at the end of a sequence that breaks the requirement. */
@@ -115,6 +121,8 @@ public final class Rule {
           + " is off, and the gates of "
           + r.levelCrossing()
           + " are not locked across the road";
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      return "closing lever " + r.lever() + " is not normal, and not all its signals are off";
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return "two are out of section " + r.section();
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {

@@ -33,12 +33,14 @@ public final class Sequence {
   /**
    * A line in words.
    *
+   * @param event the movement; a whole stroke, if the line is of its two halves
    * @param done what is done: "pull 5 West points"
    * @param moved what that moves outside the frame; empty, if nothing
    * @param last the number of its last movement, from 1
    * @param after the value of each quantity then, by its key
    */
-  public record Told(String done, String moved, int last, SortedMap<String, String> after) {}
+  public record Told(
+      Event event, String done, String moved, int last, SortedMap<String, String> after) {}
 
   private Sequence(Box box, Played played) {
     this.box = box;
@@ -120,6 +122,7 @@ public final class Sequence {
         .map(
             l ->
                 new Told(
+                    l.event(),
                     words.of(l.event()),
                     outside.of(l.event(), l.before(), l.after()),
                     l.last(),

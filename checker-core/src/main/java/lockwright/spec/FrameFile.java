@@ -27,6 +27,11 @@ public record FrameFile(List<Lever> levers) {
 
   public record OfWickets(Written levelCrossing) implements Work {}
 
+  /**
+   * @param signals those of the through lines
+   */
+  public record OfClosing(List<Written> signals) implements Work {}
+
   public record Spare() implements Work {}
 
   /**

@@ -10,8 +10,18 @@ final class FrameReader {
   static final int MOST_LEVERS = 400;
   private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
   private static final String OUT_OF_USE = "out of use";
+  private static final String CLOSING = "closing";
   private static final List<String> WORKS =
-      List.of("signal", "points", "bolt", "release", "gates", "gate lock", "wickets", OUT_OF_USE);
+      List.of(
+          "signal",
+          "points",
+          "bolt",
+          "release",
+          "gates",
+          "gate lock",
+          "wickets",
+          CLOSING,
+          OUT_OF_USE);
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
 
@@ -120,6 +130,7 @@ final class FrameReader {
         boolean in = normallyIn(fields);
         yield fields.text(work).map(crossing -> new FrameFile.OfGateLock(crossing, in));
       }
+      case CLOSING -> Optional.of(new FrameFile.OfClosing(fields.needTexts(work)));
       case OUT_OF_USE -> fields.text(work).map(was -> new FrameFile.OutOfUse(was.text()));
       case "wickets" -> fields.text(work).map(FrameFile.OfWickets::new);
       default -> {

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  *
  * @param sections empty also where there is no such file, which is no problem
  * @param waivers the same
+ * @param lessons the same
  * @param digests for each file that was read, SHA-256 of the bytes that were parsed, in hexadecimal
  * @param problems by place
  */
@@ -29,6 +30,7 @@ public record SpecFolder(
     Optional<LockingFile> locking,
     Optional<SectionsFile> sections,
     Optional<WaiversFile> waivers,
+    Optional<LessonsFile> lessons,
     SortedMap<String, String> digests,
     List<Problem> problems) {
   public static final String PLAN = "plan.yaml";
@@ -37,11 +39,13 @@ public record SpecFolder(
   public static final String LOCKING_YAML = "locking.yaml";
   public static final String SECTIONS = "sections.yaml";
   public static final String WAIVERS = "waivers.yaml";
+  public static final String LESSONS = "lessons.yaml";
 
   private static final List<String> FILES =
-      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS);
+      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS, LESSONS);
   private static final Pattern LOOKS_LIKE_ONE =
-      Pattern.compile("(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?)(\\..*)?");
+      Pattern.compile(
+          "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?|lessons?)(\\..*)?");
 
   public SpecFolder {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -105,6 +109,7 @@ public record SpecFolder(
           csv.or(() -> yaml),
           yaml(SECTIONS, SectionsReader::read),
           yaml(WAIVERS, WaiversReader::read),
+          yaml(LESSONS, LessonsReader::read),
           digests,
           problems.sorted());
     }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
+import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.PointsOnRoute;
@@ -50,6 +51,8 @@ final class Breaches {
       return heldInRear(r);
     } else if (requirement instanceof Requirement.NoConflict r) {
       return state(noConflict(r));
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      return state(boxClosed(r));
     } else if (requirement instanceof Requirement.DistantFollows r) {
       return state(distantFollows(r));
     } else if (requirement instanceof Requirement.ReleaseHome r) {
@@ -95,6 +98,8 @@ final class Breaches {
       return apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
       return apparatus.lieNeitherWay(s.points());
+    } else if (subject instanceof Subject.LeverReversed s) {
+      return apparatus.lever(s.lever(), "R");
     } else if (subject instanceof Subject.TokenOut s) {
       return tokensOut(s.section(), 1);
     }
@@ -172,15 +177,30 @@ final class Breaches {
 
   private Condition noConflict(Requirement.NoConflict r) {
     Condition bothOff = Condition.all(apparatus.off(r.first()), apparatus.off(r.second()));
-    if (r.always()) {
-      return bothOff;
+    Condition any = r.always() ? Condition.TRUE : oneLies(r.conflicts());
+    if (r.closing().isEmpty()) {
+      return Condition.all(bothOff, any);
     }
+    Condition switchedOut = apparatus.lever(r.closing().get(), "R");
     return Condition.all(
         bothOff,
         Condition.any(
-            r.conflicts().stream()
-                .map(c -> Condition.all(apparatus.lies(c.first()), apparatus.lies(c.second())))
-                .toList()));
+            Condition.all(any, Condition.not(switchedOut)),
+            oneLies(r.conflicts().stream().filter(c -> !c.opposed()).toList())));
+  }
+
+  private Condition oneLies(List<Conflict> conflicts) {
+    return Condition.any(
+        conflicts.stream()
+            .map(c -> Condition.all(apparatus.lies(c.first()), apparatus.lies(c.second())))
+            .toList());
+  }
+
+  private Condition boxClosed(Requirement.BoxClosed r) {
+    return Condition.all(
+        Condition.not(apparatus.lever(r.lever(), "N")),
+        Condition.any(
+            r.signals().stream().map(s -> Condition.not(apparatus.surelyOff(s))).toList()));
   }
 
   private Condition distantFollows(Requirement.DistantFollows r) {

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
@@ -40,7 +41,11 @@ class AuditorTest {
   private static final Requirement CLEARED = new Requirement.RouteCanBeCleared(BRANCH);
   private static final Requirement APART =
       new Requirement.NoConflict(
-          "1", "2", List.of(new Conflict(MAIN, BRANCH, "points 4 (N and R)", false)), true);
+          "1",
+          "2",
+          List.of(new Conflict(MAIN, BRANCH, "points 4 (N and R)", false, false)),
+          true,
+          Optional.empty());
 
   private static final Box JUNCTION =
       new HandBox()

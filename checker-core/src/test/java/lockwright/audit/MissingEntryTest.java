@@ -119,16 +119,22 @@ class MissingEntryTest {
     Route main = route("1", "4N");
     Route loop = route("1", "4R");
     Route out = route("2", "");
-    Conflict conflict = new Conflict(loop, out, "track loop", true);
+    Conflict conflict = new Conflict(loop, out, "track loop", true, false);
     HandBox box =
         new HandBox()
             .signal("1", Arm.STOP)
             .signal("2", Arm.STOP)
             .points("4")
             .routes(main, loop, out);
-    assertThat(found(box, new Requirement.NoConflict("1", "2", List.of(conflict), true)))
+    assertThat(
+            found(
+                box,
+                new Requirement.NoConflict("1", "2", List.of(conflict), true, Optional.empty())))
         .isEqualTo("1 locks 2");
-    assertThat(found(box, new Requirement.NoConflict("1", "2", List.of(conflict), false)))
+    assertThat(
+            found(
+                box,
+                new Requirement.NoConflict("1", "2", List.of(conflict), false, Optional.empty())))
         .isEqualTo("1 locks 2 when 4 R");
     assertThat(found(box, new Requirement.SectionSignalsApart("line", "1", "2")))
         .isEqualTo("1 locks 2");

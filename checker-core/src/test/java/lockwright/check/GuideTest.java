@@ -7,8 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lockwright.railway.BoxBuilder;
 import lockwright.report.Findings;
+import lockwright.report.lesson.LessonProblems;
 import lockwright.report.text.Summary;
+import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,17 +27,21 @@ class GuideTest {
     while (files.find()) {
       Files.writeString(folder.resolve(files.group(1)), files.group(2));
     }
-    assertThat(folder.toFile().list()).hasSize(4);
+    assertThat(folder.toFile().list()).hasSize(5);
 
     Findings asOnPaper = Boxes.check(Boxes.read(folder));
     assertThat(page)
         .contains("```\n" + String.join("\n", Summary.failing(asOnPaper)) + "\n```")
         .contains("\n2;;4, 5;\n");
+    assertThat(SpecsOnDisk.places(LessonProblems.of(BoxBuilder.read(folder))))
+        .as("lever 4 is free, as the page says")
+        .containsExactly("LESSON-203 lessons.yaml:4:11");
 
     Path table = folder.resolve("locking.csv");
     Files.writeString(table, Files.readString(table).replace("\n2;;5;\n", "\n2;;4, 5;\n"));
     Findings mended = Boxes.check(Boxes.read(folder));
     assertThat(mended.passes()).isTrue();
+    assertThat(LessonProblems.of(BoxBuilder.read(folder))).isEmpty();
     assertThat(page)
         .contains(
             "`Osier End: %d requirements of safety proved, %d possibilities shown`"

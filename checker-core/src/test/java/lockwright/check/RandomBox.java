@@ -145,7 +145,7 @@ public final class RandomBox {
 
   private void signals() {
     // Most are small, so that there can be many.
-    int most = chance(75) ? 1 + random.nextInt(2) : section ? 3 : 5;
+    int most = chance(section ? 90 : 75) ? 1 + random.nextInt(2) : section ? 3 : 5;
     List<Signal> some = new ArrayList<>();
     List<String> ways = chance(50) ? List.of() : List.of(chance(50) ? "n" : "r");
     some.add(signal("H", new TrackEnd("o", 1), "t", Arm.STOP, ways));
@@ -198,6 +198,14 @@ public final class RandomBox {
     if (!layout.levelCrossings().isEmpty()) {
       lever(chance(40) ? new Work.OfGates("L", chance(50)) : new Work.OfGateLock("L", chance(50)));
     }
+    List<String> running =
+        layout.signals().stream()
+            .filter(s -> s.arm().running() && chance(80))
+            .map(Signal::id)
+            .toList();
+    if (levers.size() < 6 && !running.isEmpty() && chance(30)) {
+      lever(new Work.OfClosing(running));
+    }
     while (levers.size() < 3) {
       lever(chance(50) ? new Work.Spare() : new Work.OutOfUse("points X"));
     }
@@ -230,7 +238,7 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
-    int tokens = 1 + random.nextInt(2);
+    int tokens = chance(25) ? 2 : 1;
     return new Section(
         "Far",
         "s",

@@ -37,7 +37,7 @@ import net.jqwik.api.lifecycle.BeforeContainer;
  * the verdict, the shortest length and emptiness of every requirement must agree. In every third
  * box some of the written invariants are withheld, so that the complete engine has its share of the
  * work. In each, one engine searches one requirement alone too. Whether the frame can be restored
- * is searched in every fourth, and else in {@link RandomRestoringProperties}. Every fortieth is
+ * is searched in every fourth, and else in {@link RandomRestoringProperties}. Every eightieth is
  * searched on Z3, the others on a solver that is faster on boxes so small. Two halves of a thousand
  * boxes each are tried at once, in processes of their own.
  */
@@ -65,7 +65,7 @@ abstract class RandomBoxes {
     Random random = new Random(seed);
     Box box = RandomBox.of(random);
     boolean withhold = random.nextInt(3) == 0;
-    boolean onZ3 = random.nextInt(40) == 0;
+    boolean onZ3 = random.nextInt(80) == 0;
     boolean restoring = Math.floorMod(seed, 4) == 0;
     Check check =
         new Check(

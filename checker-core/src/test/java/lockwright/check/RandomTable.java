@@ -34,6 +34,7 @@ final class RandomTable {
 
   List<Entry> entries() {
     box.frame().levers().forEach(this::bolt);
+    box.frame().levers().forEach(this::closing);
     box.routes().forEach(this::route);
     box.requirements().forEach(this::heldInRear);
     box.conflicts().forEach(this::conflict);
@@ -54,6 +55,16 @@ final class RandomTable {
         box.frame()
             .ofPoints(points)
             .ifPresent(l -> add(RandomBox.entry(kind, lever.id(), List.of(l.id()))));
+      }
+    }
+  }
+
+  private void closing(Lever lever) {
+    if (lever.work() instanceof Work.OfClosing closing) {
+      for (String signal : closing.signals()) {
+        box.frame()
+            .ofSignal(signal)
+            .ifPresent(l -> add(RandomBox.entry(Kind.RELEASED_BY, lever.id(), List.of(l.id()))));
       }
     }
   }
@@ -122,9 +133,14 @@ final class RandomTable {
     Optional<Lever> first = box.frame().ofSignal(conflict.first().signal());
     Optional<Lever> second = box.frame().ofSignal(conflict.second().signal());
     if (conflict.possible() && first.isPresent() && second.isPresent()) {
-      addFor(
-          conflict.first(),
-          RandomBox.entry(Kind.LOCKS, first.get().id(), List.of(second.get().id())));
+      Entry entry = RandomBox.entry(Kind.LOCKS, first.get().id(), List.of(second.get().id()));
+      Optional<Lever> closing =
+          box.frame().closing(conflict.first().signal(), conflict.second().signal());
+      if (conflict.opposed() && closing.isPresent()) {
+        add(RandomBox.when(entry, List.of(new Condition(closing.get().id(), Position.N)), false));
+      } else {
+        addFor(conflict.first(), entry);
+      }
     }
   }
 

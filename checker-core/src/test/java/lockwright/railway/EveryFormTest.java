@@ -29,7 +29,8 @@ class EveryFormTest {
   @Test
   void levers_are_in_order_of_number_then_letter() {
     assertThat(box.frame().levers().stream().map(Lever::id))
-        .containsExactly("2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14");
+        .containsExactly(
+            "2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14", "15");
   }
 
   @Test
@@ -39,6 +40,7 @@ class EveryFormTest {
     assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));
     assertThat(box.frame().lever("10").work()).isEqualTo(new Work.Spare());
     assertThat(box.frame().lever("14").work()).isEqualTo(new Work.OutOfUse("Loop points"));
+    assertThat(box.frame().lever("15").work()).isEqualTo(new Work.OfClosing(List.of("2", "4")));
   }
 
   @Test

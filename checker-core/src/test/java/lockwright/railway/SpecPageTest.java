@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lockwright.report.lesson.LessonProblems;
 import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,6 +58,18 @@ class SpecPageTest {
     SpecsOnDisk.write(folder, "waivers.yaml", shown("## `waivers.yaml`\n"));
     assertThat(BoxBuilder.read(folder).problems()).isEmpty();
     assertThat(BoxBuilder.read(folder).expectations()).hasSize(2);
+  }
+
+  /** Both questions of the page are about levers that are held. */
+  @Test
+  void the_lessons_on_the_page_fit_the_junction() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.write(folder, "lessons.yaml", shown("## `lessons.yaml`\n"));
+    BoxBuilder.Built built = BoxBuilder.read(folder);
+    assertThat(built.problems()).isEmpty();
+    assertThat(built.teaching().whyNots()).hasSize(2);
+    assertThat(SpecsOnDisk.places(LessonProblems.of(built)))
+        .containsExactly("LESSON-201 lessons.yaml:4:4");
   }
 
   /** The first block of code after a heading. */

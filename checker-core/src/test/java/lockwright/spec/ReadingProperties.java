@@ -25,7 +25,8 @@ class ReadingProperties {
           "locking.csv",
           "locking.yaml",
           "sections.yaml",
-          "waivers.yaml");
+          "waivers.yaml",
+          "lessons.yaml");
   private static Path folder;
 
   @BeforeContainer

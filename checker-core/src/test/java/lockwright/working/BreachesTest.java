@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lockwright.railway.Box;
@@ -142,13 +143,36 @@ class BreachesTest {
   @Test
   void no_conflict() {
     Route other = route("2", "6R");
-    Conflict conflict = new Conflict(MAIN, other, "", true);
-    Requirement always = new Requirement.NoConflict("1", "2", List.of(conflict), true);
+    Conflict conflict = new Conflict(MAIN, other, "", true, false);
+    Requirement always =
+        new Requirement.NoConflict("1", "2", List.of(conflict), true, Optional.empty());
     assertBroken(always, "1M 2M", "1R 2M 4M");
     assertKept(always, "", "1R", "2R");
-    Requirement some = new Requirement.NoConflict("1", "2", List.of(conflict), false);
+    Requirement some =
+        new Requirement.NoConflict("1", "2", List.of(conflict), false, Optional.empty());
     assertBroken(some, "1M 2M 6R", "1R 2R 6R 7R");
     assertKept(some, "1R 2R", "1R 2R 4R 6R", "1R 2R 6M", "1R 6R");
+  }
+
+  @Test
+  void no_conflict_but_for_opposed_routes_with_the_closing_lever_over() {
+    Conflict opposed = new Conflict(MAIN, route("2", "6R"), "", true, true);
+    Conflict not = new Conflict(MAIN, route("2", "7R"), "", true, false);
+    Requirement always =
+        new Requirement.NoConflict("1", "2", List.of(opposed, not), true, Optional.of("8"));
+    assertBroken(always, "1M 2M", "1R 2R 8M", "1R 2R 7R 8R");
+    assertKept(always, "1R 2R 8R", "1M 2M 6R 8R", "1R 2R 4R 7R 8R");
+    Requirement some =
+        new Requirement.NoConflict("1", "2", List.of(opposed, not), false, Optional.of("8"));
+    assertBroken(some, "1M 2M 6R", "1R 2R 6R 8M", "1R 2R 7R 8R");
+    assertKept(some, "1R 2R", "1R 2R 6R 8R");
+  }
+
+  @Test
+  void box_closed() {
+    Requirement closed = new Requirement.BoxClosed("8", List.of("1", "2"));
+    assertBroken(closed, "8M", "8R", "8R 1R", "8M 1R 2M");
+    assertKept(closed, "", "1R", "8R 1R 2R");
   }
 
   @Test

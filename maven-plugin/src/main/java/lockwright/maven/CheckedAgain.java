@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import lockwright.check.Recheck;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.teaching.Teaching;
 import lockwright.report.Expectations;
 import lockwright.report.text.Rejection;
 import org.apache.maven.plugin.MojoFailureException;
@@ -19,10 +20,15 @@ import org.apache.maven.plugin.MojoFailureException;
  *
  * @param name of the box, or of its folder where it cannot be read
  * @param digests of the files as they are now
+ * @param teaching what the trainer has written for lessons; nothing, if the files cannot be read
  * @param result the bytes of the result; none, if it is not there
  */
 record CheckedAgain(
-    String name, SortedMap<String, String> digests, byte[] result, Recheck.Outcome outcome) {
+    String name,
+    SortedMap<String, String> digests,
+    Teaching teaching,
+    byte[] result,
+    Recheck.Outcome outcome) {
   private static final byte[] NONE = {};
 
   /**
@@ -49,7 +55,7 @@ record CheckedAgain(
       Expectations expectations = DateOfBuild.expectations(built.expectations(), date);
       byte[] bytes = Files.readAllBytes(result);
       Recheck.Outcome outcome = Recheck.of(read, digests, expectations, bytes);
-      return new CheckedAgain(read.name(), digests, bytes, outcome);
+      return new CheckedAgain(read.name(), digests, built.teaching(), bytes, outcome);
     } catch (MojoFailureException noDate) {
       return refused(read.name(), digests, List.of(noDate.getMessage()));
     }
@@ -57,6 +63,6 @@ record CheckedAgain(
 
   private static CheckedAgain refused(
       String name, SortedMap<String, String> digests, List<String> why) {
-    return new CheckedAgain(name, digests, NONE, new Recheck.Outcome.Refused(why));
+    return new CheckedAgain(name, digests, Teaching.NONE, NONE, new Recheck.Outcome.Refused(why));
   }
 }

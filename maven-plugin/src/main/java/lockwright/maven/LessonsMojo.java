@@ -12,6 +12,7 @@ import lockwright.report.Findings;
 import lockwright.report.Shown;
 import lockwright.report.learner.LearnersFrame;
 import lockwright.report.lesson.Lessons;
+import lockwright.report.text.Rejection;
 import lockwright.report.text.Summary;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
@@ -22,13 +23,17 @@ import org.apache.maven.plugins.annotations.Parameter;
 /**
  * Makes lessons of an existing result.json: a page for each requirement that is broken, and one for
  * each route that can be cleared, step by step; and, if everything of the box is proved or shown,
- * one on which its frame can be worked. First checks the result again; if it does not stand, there
+ * one on which its frame can be worked. What the trainer has written in lessons.yaml stands in
+ * them. First checks the result again; if it does not stand, or what is written does not fit, there
  * are no lessons, and the build fails. An aid for checking written rules: not locking data, and no
  * substitute for competent and licensed people, the rule book, testing on site or approval.
  */
 @Mojo(name = "lessons", threadSafe = true)
 public class LessonsMojo extends AbstractMojo {
-  /** The folder with plan.yaml, frame.yaml, the locking table, sections.yaml and waivers.yaml. */
+  /**
+   * The folder with plan.yaml, frame.yaml, the locking table, sections.yaml, waivers.yaml and
+   * lessons.yaml.
+   */
   @Parameter(property = "lockwright.box", defaultValue = "${project.basedir}/box")
   File box;
 
@@ -66,12 +71,25 @@ public class LessonsMojo extends AbstractMojo {
       text.addAll(refused.why());
       throw new MojoFailureException(String.join("\n", Shown.lines(text)));
     } else if (again.outcome() instanceof Recheck.Outcome.Stands stands) {
-      write(stands.findings(), again.result(), outputs);
+      Lessons.Outcome made = Lessons.of(stands.findings(), again.result(), again.teaching());
+      told(made);
+      write(stands.findings(), made.pages(), outputs);
     }
   }
 
-  private void write(Findings findings, byte[] result, Outputs outputs) throws IOException {
-    Map<String, String> pages = Lessons.of(findings, result);
+  /** What the trainer has written and does not fit fails the build, for it would teach wrongly. */
+  private void told(Lessons.Outcome made) throws MojoFailureException {
+    String folder = Place.shown(box, basedir);
+    Rejection.lines(made.unused(), folder).forEach(getLog()::warn);
+    if (!made.problems().isEmpty()) {
+      Rejection.lines(made.problems(), folder).forEach(getLog()::error);
+      throw new MojoFailureException(
+          "NO LESSONS: " + String.join("\n", Rejection.first(made.problems(), folder)));
+    }
+  }
+
+  private void write(Findings findings, Map<String, String> pages, Outputs outputs)
+      throws IOException {
     Outputs folder = outputs.lessons();
     for (Map.Entry<String, String> page : pages.entrySet()) {
       if (!page.getKey().equals(Lessons.INDEX)) {

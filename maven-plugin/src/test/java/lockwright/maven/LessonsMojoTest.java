@@ -114,6 +114,54 @@ class LessonsMojoTest {
     assertThat(lessons()).containsExactly("my notes.html");
   }
 
+  private void trainer(String words) throws IOException {
+    Files.writeString(basedir.resolve("box/lessons.yaml"), words);
+  }
+
+  /** The check rests on none of it, so the result of before stands. */
+  @Test
+  void what_the_trainer_writes_needs_no_new_check() throws Exception {
+    trainer(
+        """
+        lessons:
+          'points set: signal 2':
+            steps:
+              pull 2: Where do the points lie?
+          'points set: signal 1': {introduction: Not now.}
+        why not:
+          Why are the points held?: {reversed: 3, pull: 4}
+        """);
+    goal.execute();
+    assertThat(lessons()).anyMatch(f -> f.matches("why-not-[0-9a-f]{12}\\.html"));
+    String broken =
+        lessons().stream().filter(f -> f.startsWith("points-set-")).findFirst().orElseThrow();
+    assertThat(Files.readString(output("lessons").resolve(broken)))
+        .contains("Where do the points lie?");
+    assertThat(log.lines)
+        .contains("WARNING LESSON-201 box/lessons.yaml:5:4")
+        .endsWith("INFO " + (lessons().size() - 2) + " lessons: " + output("lessons/index.html"));
+  }
+
+  @Test
+  void what_would_teach_wrongly_fails_with_all_that_is_wrong_and_no_lesson_is_made()
+      throws IOException {
+    trainer(
+        """
+        lessons:
+          'points set: signal 2': {steps: {pull 4: No such step.}}
+        why not:
+          The home with the bolt in: {reversed: 3, pull: 1}
+        """);
+    assertThatThrownBy(goal::execute)
+        .isInstanceOf(MojoFailureException.class)
+        .hasMessageStartingWith("NO LESSONS: 2 problems in box/, the first:\nLESSON-202 box/")
+        .hasMessageContaining("more: docs/messages/LESSON-202.md");
+    assertThat(log.lines)
+        .contains(
+            "ERROR LESSON-202 box/lessons.yaml:2:36", "ERROR LESSON-203 box/lessons.yaml:4:50");
+    assertThat(lessons()).containsExactly("my notes.html");
+  }
+
   @Test
   void the_command_names_what_was_not_usual() {
     File base = basedir.toFile();

@@ -25,6 +25,7 @@ class NewBoxMojoTest {
   private static final List<String> FILES =
       List.of(
           "box-schemas/frame.schema.json",
+          "box-schemas/lessons.schema.json",
           "box-schemas/locking.schema.json",
           "box-schemas/plan.schema.json",
           "box-schemas/sections.schema.json",

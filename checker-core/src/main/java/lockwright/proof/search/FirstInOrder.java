@@ -22,10 +22,14 @@ final class FirstInOrder {
   private final List<int[]> choices = new ArrayList<>();
   private int[] chosen;
 
-  FirstInOrder(Unrolled unrolled, Solver solver, int moment) {
+  /**
+   * @param known literals that hold on every trace looked for
+   */
+  FirstInOrder(Unrolled unrolled, Solver solver, int moment, List<Integer> known) {
     this.unrolled = unrolled;
     this.solver = solver;
     this.moment = moment;
+    fixed.addAll(known);
   }
 
   /**

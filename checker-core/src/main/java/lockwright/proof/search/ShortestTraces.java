@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lockwright.proof.Engine;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Moment;
@@ -17,9 +18,10 @@ import lockwright.verdict.Verdict;
 
 /**
  * Looks for traces of 0, 1, 2, ... transitions by unrolling the system (A. Biere et al., *Symbolic
- * Model Checking without BDDs*, 1999), with the invariants known so far as a help. The first found
- * is a shortest; of those, the one whose transitions come first in order is given, then the one
- * whose first state does. It never proves a target unreachable.
+ * Model Checking without BDDs*, 1999), with the invariants known so far as a help. A target is not
+ * asked for before {@link Landmarks} have it possible. The first found is a shortest; of those, the
+ * one whose transitions come first in order is given, then the one whose first state does. It never
+ * proves a target unreachable.
  *
  * <p>A target is reached by states or by makings, not by both: so the first found is a shortest.
  *
@@ -36,6 +38,7 @@ public record ShortestTraces(int depth) implements Engine {
   public Knowledge improve(Problem problem, Knowledge known) {
     try (Solver solver = problem.solvers().open()) {
       Unrolled unrolled = new Unrolled(problem.system(), solver, known.invariants());
+      Landmarks landmarks = new Landmarks(problem.system());
       Knowledge result = known;
       String limit = "no trace of up to " + depth + " movements";
       for (int moment = 0; ; moment++) {
@@ -43,8 +46,12 @@ public record ShortestTraces(int depth) implements Engine {
         if (wanted.isEmpty()) {
           break;
         }
-        Stage stage = new Stage(problem, unrolled, solver, moment);
-        result = stage.reach(wanted, result);
+        int now = moment;
+        Stage stage = new Stage(problem, unrolled, landmarks, solver, moment);
+        result =
+            stage.reach(
+                wanted.stream().filter(t -> landmarks.fewest(t).transitions() <= now).toList(),
+                result);
         if (stage.limitMet) {
           limit = "limit met after all traces of " + moment + " movements";
           break;
@@ -81,13 +88,15 @@ public record ShortestTraces(int depth) implements Engine {
   private final class Stage {
     private final Problem problem;
     private final Unrolled unrolled;
+    private final Landmarks landmarks;
     private final Solver solver;
     private final int moment;
     private boolean limitMet;
 
-    Stage(Problem problem, Unrolled unrolled, Solver solver, int moment) {
+    Stage(Problem problem, Unrolled unrolled, Landmarks landmarks, Solver solver, int moment) {
       this.problem = problem;
       this.unrolled = unrolled;
+      this.landmarks = landmarks;
       this.solver = solver;
       this.moment = moment;
     }
@@ -96,7 +105,12 @@ public record ShortestTraces(int depth) implements Engine {
       Map<Target, int[]> left = new LinkedHashMap<>();
       wanted.forEach(t -> left.put(t, unrolled.reachedNow(t)));
       Knowledge result = known;
-      while (!left.isEmpty()) {
+      for (Target target : wanted) {
+        if (!limitMet && moment > 0 && landmarks.fewest(target).transitions() == moment) {
+          result = reachByFewest(target, left.remove(target), result);
+        }
+      }
+      while (!left.isEmpty() && !limitMet) {
         Answer answer = solver.check(anyOf(left.values()));
         if (answer != Answer.SATISFIABLE) {
           limitMet = answer == Answer.UNKNOWN;
@@ -107,15 +121,37 @@ public record ShortestTraces(int depth) implements Engine {
                 .filter(t -> Arrays.stream(left.get(t)).anyMatch(unrolled::holds))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the model reaches no target"));
-        Verdict verdict =
-            new FirstInOrder(unrolled, solver, moment).find(target, left.remove(target));
-        result = result.with(target.name(), verdict, name());
-        if (verdict instanceof Verdict.Unknown) {
-          limitMet = true;
-          return result;
-        }
+        result = found(target, left.remove(target), List.of(), result);
       }
       return result;
+    }
+
+    /** There is no room for other transitions than the fewest need: so only these are asked for. */
+    private Knowledge reachByFewest(Target target, int[] reached, Knowledge known) {
+      int only = noOthers(landmarks.fewest(target).making());
+      Answer answer = solver.check(anyOf(List.of(reached)), only);
+      limitMet = answer == Answer.UNKNOWN;
+      return answer == Answer.SATISFIABLE ? found(target, reached, List.of(only), known) : known;
+    }
+
+    private Knowledge found(Target target, int[] reached, List<Integer> sure, Knowledge known) {
+      Verdict verdict = new FirstInOrder(unrolled, solver, moment, sure).find(target, reached);
+      limitMet = verdict instanceof Verdict.Unknown;
+      return known.with(target.name(), verdict, name());
+    }
+
+    /** A literal that no transition but these is made. */
+    private int noOthers(Set<Integer> making) {
+      int only = solver.variable();
+      for (int time = 0; time < moment; time++) {
+        int[] made = unrolled.made(time);
+        for (int t = 0; t < made.length; t++) {
+          if (!making.contains(t)) {
+            solver.clause(-only, -made[t]);
+          }
+        }
+      }
+      return only;
     }
 
     private int anyOf(Collection<int[]> literals) {

@@ -51,6 +51,16 @@ public record Frame(List<Lever> levers) {
         .orElseThrow(() -> new NoSuchElementException("release of " + groundFrame));
   }
 
+  /** The first closing lever that names both signals, if there is one. */
+  public Optional<Lever> closing(String first, String second) {
+    return levers.stream()
+        .filter(
+            l ->
+                l.work() instanceof Work.OfClosing c
+                    && c.signals().containsAll(List.of(first, second)))
+        .findFirst();
+  }
+
   /** The lever that works the gates of a level crossing, or their lock. */
   public Lever ofLevelCrossing(String levelCrossing) {
     return levers.stream()

@@ -42,6 +42,17 @@ public sealed interface Work {
   /** The wickets; nothing is asked of them. */
   record OfWickets(String levelCrossing) implements Work {}
 
+  /**
+   * A closing lever: reversed, the box is switched out.
+   *
+   * @param signals those of the through lines, which are then off; for opposed routes, together
+   */
+  record OfClosing(List<String> signals) implements Work {
+    public OfClosing {
+      signals = List.copyOf(signals);
+    }
+  }
+
   record Spare() implements Work {
     @Override
     public boolean moves() {

@@ -7,5 +7,7 @@ package lockwright.railway.layout;
  * @param reason the shared things, in words: "track loop, points 5 (N and R)"
  * @param possible whether all points that both need are needed in one position, so that both routes
  *     can lie at once
+ * @param opposed whether they can lie at once and pass all that they share in opposite directions
  */
-public record Conflict(Route first, Route second, String reason, boolean possible) {}
+public record Conflict(
+    Route first, Route second, String reason, boolean possible, boolean opposed) {}

@@ -1,7 +1,9 @@
 package lockwright.railway.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Which routes of different arms conflict, and why; `docs/meaning.md` 1.4. */
 public final class Conflicts {
@@ -17,7 +19,9 @@ public final class Conflicts {
         List<String> shared = shared(layout, first, second);
         if (!first.signal().equals(second.signal()) && !shared.isEmpty()) {
           String reason = String.join(", ", shared);
-          conflicts.add(new Conflict(first, second, reason, canLieTogether(first, second)));
+          boolean possible = canLieTogether(first, second);
+          boolean opposed = possible && opposed(layout, first, second);
+          conflicts.add(new Conflict(first, second, reason, possible, opposed));
         }
       }
     }
@@ -56,6 +60,38 @@ public final class Conflicts {
             p ->
                 second.points().stream()
                     .noneMatch(q -> q.points().equals(p.points()) && q.lie() != p.lie()));
+  }
+
+  /** Whether two routes pass all that they share in opposite directions, and share no crossing. */
+  private static boolean opposed(Layout layout, Route first, Route second) {
+    Map<String, TrackEnd> one = entered(layout, first);
+    Map<String, TrackEnd> other = entered(layout, second);
+    return first.crossings().stream().noneMatch(second.crossings()::contains)
+        && one.entrySet().stream().noneMatch(e -> e.getValue().equals(other.get(e.getKey())))
+        && first.points().stream()
+            .allMatch(
+                p ->
+                    second.points().stream()
+                        .noneMatch(q -> q.points().equals(p.points()) && q.facing() == p.facing()));
+  }
+
+  /** The end at which a route enters each track that it passes. */
+  private static Map<String, TrackEnd> entered(Layout layout, Route route) {
+    Map<String, TrackEnd> entered = new HashMap<>();
+    TrackEnd leaves = layout.signal(route.signal()).stands();
+    for (String track : route.tracks()) {
+      TrackEnd enters =
+          Step.outOf(layout, leaves).stream()
+              .filter(s -> s.points().isEmpty() || route.points().contains(s.points().get()))
+              .map(Step::enters)
+              .filter(end -> end.track().equals(track))
+              .findFirst()
+              .orElseThrow(
+                  () -> new IllegalStateException(route.name() + " leads not to " + track));
+      entered.put(track, enters);
+      leaves = enters.opposite();
+    }
+    return entered;
   }
 
   private static String positions(PointsOnRoute one, PointsOnRoute other) {

@@ -2,10 +2,12 @@ package lockwright.railway.requirement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -43,6 +45,7 @@ record Instances(
             distantFollows(),
             releaseHome(),
             roadClosed(),
+            boxClosed(),
             sections.stream().map(s -> new Requirement.OneTokenOut(s.name())).toList(),
             sectionSignalEarned(),
             sectionSignalsApart(),
@@ -104,10 +107,32 @@ record Instances(
           int pairs = routesOf(first, r -> true).size() * routesOf(second, r -> true).size();
           boolean always = between.size() == pairs;
           if (!between.isEmpty() && (always || between.stream().anyMatch(Conflict::possible))) {
-            found.add(new Requirement.NoConflict(first.id(), second.id(), between, always));
+            Optional<String> closing =
+                between.stream().anyMatch(Conflict::opposed)
+                    ? frame.closing(first.id(), second.id()).map(Lever::id)
+                    : Optional.empty();
+            found.add(
+                new Requirement.NoConflict(first.id(), second.id(), between, always, closing));
           }
         });
     return found;
+  }
+
+  private List<Requirement> boxClosed() {
+    List<Requirement> found = new ArrayList<>();
+    List<Requirement> noConflict = noConflict();
+    for (Lever lever : frame.levers()) {
+      if (lever.work() instanceof Work.OfClosing closing
+          && noConflict.stream().noneMatch(r -> excepts(r, lever.id()))) {
+        found.add(new Requirement.BoxClosed(lever.id(), closing.signals()));
+      }
+    }
+    return found;
+  }
+
+  private static boolean excepts(Requirement requirement, String closing) {
+    return requirement instanceof Requirement.NoConflict r
+        && r.closing().equals(Optional.of(closing));
   }
 
   private List<Requirement> distantFollows() {

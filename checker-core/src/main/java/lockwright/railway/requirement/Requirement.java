@@ -1,6 +1,7 @@
 package lockwright.railway.requirement;
 
 import java.util.List;
+import java.util.Optional;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.Route;
@@ -117,8 +118,15 @@ public sealed interface Requirement {
   /**
    * @param conflicts the conflicts between routes of the two
    * @param always whether every pair of routes of the two conflicts
+   * @param closing the closing lever that names both arms, if there is one and some of the
+   *     conflicts are opposed
    */
-  record NoConflict(String first, String second, List<Conflict> conflicts, boolean always)
+  record NoConflict(
+      String first,
+      String second,
+      List<Conflict> conflicts,
+      boolean always,
+      Optional<String> closing)
       implements Requirement {
     @Override
     public String name() {
@@ -190,6 +198,28 @@ public sealed interface Requirement {
     @Override
     public List<Subject> speaksAbout() {
       return List.of(new Subject.RouteSignalled(routes));
+    }
+  }
+
+  /** The closing lever, and the signals of its through lines. */
+  record BoxClosed(String lever, List<String> signals) implements Requirement {
+    public BoxClosed {
+      signals = List.copyOf(signals);
+    }
+
+    @Override
+    public String name() {
+      return "box closed";
+    }
+
+    @Override
+    public String subject() {
+      return "lever " + lever;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.LeverReversed(lever));
     }
   }
 

@@ -47,6 +47,14 @@ public sealed interface Subject {
     }
   }
 
+  /** The lever is fully reversed. */
+  record LeverReversed(String lever) implements Subject {
+    @Override
+    public String id() {
+      return "lever " + lever + " reversed";
+    }
+  }
+
   /** A token of the section is out. */
   record TokenOut(String section) implements Subject {
     @Override

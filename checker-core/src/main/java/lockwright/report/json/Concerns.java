@@ -32,7 +32,14 @@ record Concerns(
     } else if (requirement instanceof Requirement.NoConflict r) {
       Stream<Route> routes =
           r.conflicts().stream().flatMap(c -> Stream.of(c.first(), c.second())).distinct();
-      return of(List.of(r.first(), r.second()), names(routes.toList()), NONE);
+      return new Concerns(
+          List.of(r.first(), r.second()),
+          names(routes.toList()),
+          NONE,
+          r.closing().stream().toList(),
+          NONE,
+          NONE,
+          NONE);
     } else if (requirement instanceof Requirement.DistantFollows r) {
       Stream<String> arms = r.path().posts().stream().flatMap(List::stream);
       return of(
@@ -51,6 +58,8 @@ record Concerns(
           NONE,
           List.of(r.levelCrossing()),
           NONE);
+    } else if (requirement instanceof Requirement.BoxClosed r) {
+      return new Concerns(r.signals(), NONE, NONE, List.of(r.lever()), NONE, NONE, NONE);
     } else if (requirement instanceof Requirement.OneTokenOut r) {
       return ofSection(r.section(), NONE);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {

@@ -41,6 +41,12 @@ record LeverPart(String id, String label, Work work, Place at) {
   @JsonTypeName("wickets")
   record Wickets(String levelCrossing) implements Work {}
 
+  /**
+   * @param signals those of the through lines
+   */
+  @JsonTypeName("closing")
+  record Closing(List<String> signals) implements Work {}
+
   @JsonTypeName("spare")
   record Spare() implements Work {}
 
@@ -67,6 +73,8 @@ record LeverPart(String id, String label, Work work, Place at) {
       return new GateLock(w.levelCrossing(), w.normallyIn() ? "in" : "out");
     } else if (work instanceof lockwright.railway.frame.Work.OfWickets w) {
       return new Wickets(w.levelCrossing());
+    } else if (work instanceof lockwright.railway.frame.Work.OfClosing w) {
+      return new Closing(w.signals());
     } else if (work instanceof lockwright.railway.frame.Work.OutOfUse w) {
       return new OutOfUse(w.was());
     }

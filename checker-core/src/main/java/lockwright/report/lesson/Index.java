@@ -6,15 +6,18 @@ import java.util.List;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
 import lockwright.report.learner.LearnersFrame;
+import lockwright.spec.Problem;
 
 /**
  * The page that leads to the lessons of a box.
  *
+ * @param unused words of the trainer's for lessons that there are not
  * @param frame whether there is a page on which its frame can be worked
  */
-record Index(JsonNode result, List<Lesson> lessons, boolean frame) {
+record Index(Lessons.Made made, List<Lesson> lessons, List<Problem> unused, boolean frame) {
   String page() {
-    Sheet sheet = Sheet.of("Lessons: " + result.required("box").asText());
+    JsonNode result = made.result();
+    Sheet sheet = Sheet.of("Lessons: " + result.required("box").asText(), Lesson.STYLE, "");
     Markup m = sheet.markup();
     m.element("h1", "Lessons: " + result.required("box").asText());
     List<String> cautions = new ArrayList<>();
@@ -23,8 +26,10 @@ record Index(JsonNode result, List<Lesson> lessons, boolean frame) {
     m.element(
         "p",
         "Each lesson is one file. It can be sent or copied alone, and needs no network to be read.");
-    group(m, "breaches", "What goes wrong", lessons.stream().filter(Lesson::breach).toList());
-    group(m, "orders", "Pulling orders", lessons.stream().filter(l -> !l.breach()).toList());
+    TrainersWords.block(m, made.teaching().introduction());
+    group(m, "breaches", "What goes wrong", Lesson.Kind.BREACH);
+    group(m, "orders", "Pulling orders", Lesson.Kind.ORDER);
+    group(m, "why-not", "Why not?", Lesson.Kind.WHY_NOT);
     m.open("section", "aria-labelledby", "own").element("h2", "The frame", "id", "own");
     if (frame) {
       m.open("ul").open("li").linkToPage(LearnersFrame.FILE, "Work it yourself").close().close();
@@ -35,17 +40,30 @@ record Index(JsonNode result, List<Lesson> lessons, boolean frame) {
               + " shown.");
     }
     m.close();
+    unused(m);
+    TrainersWords.block(m, made.teaching().closing());
     return sheet.finish();
   }
 
-  private static void group(Markup m, String anchor, String heading, List<Lesson> lessons) {
+  /** Said here too, so that the trainer misses nothing that he has written. */
+  private void unused(Markup m) {
+    if (!unused.isEmpty()) {
+      m.open("section", "aria-labelledby", "unused");
+      m.element("h2", "Words without a lesson", "id", "unused").open("ul");
+      unused.forEach(p -> m.element("li", p.span() + ": " + p.what()));
+      m.close().close();
+    }
+  }
+
+  private void group(Markup m, String anchor, String heading, Lesson.Kind kind) {
+    List<Lesson> ofKind = lessons.stream().filter(l -> l.kind() == kind).toList();
     m.open("section", "aria-labelledby", anchor).element("h2", heading, "id", anchor);
-    if (lessons.isEmpty()) {
+    if (ofKind.isEmpty()) {
       m.element("p", "There is no lesson of this kind.");
     } else {
       m.open("ul");
-      for (Lesson lesson : lessons) {
-        m.open("li").linkToPage(lesson.file(), lesson.id());
+      for (Lesson lesson : ofKind) {
+        m.open("li").linkToPage(lesson.file(), lesson.name());
         m.text(lesson.steps() == 1 ? ", 1 step" : ", " + lesson.steps() + " steps").close();
       }
       m.close();

@@ -70,7 +70,7 @@ final class Attention {
                     + expectation.required("until").asText()
                 : "")
             + ". State: "
-            + expectation.required("state").asText()
+            + state(expectation)
             + ". Reason: "
             + expectation.required("reason").asText()
             + " ("
@@ -97,6 +97,12 @@ final class Attention {
       m.open("p").text("With what others do at the instruments it can be gone on with, to all ");
       m.text("levers normal: ").link(anchors.of("run", run), run).close();
     }
+  }
+
+  /** "as waived": never "holds", which beside a verdict could be read of the requirement. */
+  static String state(JsonNode expectation) {
+    String state = expectation.required("state").asText();
+    return state.equals("holds") ? "as " + expectation.required("kind").asText() : state;
   }
 
   private void finding(JsonNode instance) {

@@ -64,6 +64,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
                     + work.required("normal").asText()
                     + " at normal";
             case "wickets" -> " of level crossing " + work.required("levelCrossing").asText();
+            case "closing" -> " lever, through signals " + list(work.required("signals"));
             case "spare" -> "";
             case "out of use" -> ", was " + work.required("was").asText();
             default -> throw new IllegalArgumentException("no work of this version: " + work);

@@ -49,7 +49,8 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
       String holds = entry.required("holds").asBoolean() ? ", holds" : "";
       Tables.cell(m, columns.get(1), entry.required("text").asText() + holds);
       Tables.cell(m, columns.get(2), entry.required("note").asText());
-      Tables.cell(m, columns.get(3), place(entry.required("at")));
+      String place = place(entry.required("at"));
+      m.element("td", place, "data-label", columns.get(3), "class", "place");
       if (tried) {
         m.open("td", "data-label", columns.get(4));
         neededBy(entries.required("verdicts").get(i));

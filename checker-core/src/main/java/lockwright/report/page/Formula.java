@@ -64,7 +64,9 @@ final class Formula {
           always("between(" + points.get(0) + ")" + THEN + "free(" + points.get(0) + ")");
       case "route held" ->
           always(off(signals) + AND + any(routes, false) + THEN + NOT + moved(routes.get(0)));
-      case "no conflict" -> always(NOT + "(" + conflict(signals) + ")");
+      case "no conflict" ->
+          always(NOT + "(" + conflict(signals, names(concerns.required("levers"))) + ")");
+      case "box closed" -> always(closed(signals, concerns.required("levers").get(0).asText()));
       case "distant follows" -> always(distant(signals.get(0)));
       case "release home" ->
           always(
@@ -177,9 +179,23 @@ final class Formula {
     return "moved(" + (things.isEmpty() ? "nothing" : String.join(", ", things)) + ")";
   }
 
-  private String conflict(List<String> signals) {
+  private static String closed(List<String> signals, String lever) {
+    return NOT
+        + "lever "
+        + lever
+        + " at N"
+        + THEN
+        + signals.stream().map(s -> "clear(" + s + ")").collect(Collectors.joining(AND));
+  }
+
+  /**
+   * @param closing the closing lever under which opposed routes are excepted, or none
+   */
+  private String conflict(List<String> signals, List<String> closing) {
     String both = "off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + ")";
+    String not = closing.isEmpty() ? "" : NOT + "lever " + closing.get(0) + " at R";
     List<String> pairs = new ArrayList<>();
+    List<String> notOpposed = new ArrayList<>();
     int conflicts = 0;
     for (JsonNode c : result.required("conflicts")) {
       String first = c.required("first").asText();
@@ -189,12 +205,24 @@ final class Formula {
       if (of.equals(Set.copyOf(signals))) {
         conflicts++;
         if (c.required("canLieTogether").asBoolean()) {
-          pairs.add("(" + lies(first, false) + AND + lies(second, false) + ")");
+          String lie = lies(first, false) + AND + lies(second, false);
+          boolean excepted = !closing.isEmpty() && c.required("opposed").asBoolean();
+          pairs.add("(" + lie + (excepted ? AND + not : "") + ")");
+          if (!excepted) {
+            notOpposed.add("(" + lie + ")");
+          }
         }
       }
     }
     boolean all = conflicts == routesOf(signals.get(0)) * routesOf(signals.get(1));
-    return all ? both : both + AND + "(" + String.join(OR, pairs) + ")";
+    if (all && closing.isEmpty()) {
+      return both;
+    }
+    if (all) {
+      notOpposed.add(0, not);
+      return both + AND + "(" + String.join(OR, notOpposed) + ")";
+    }
+    return both + AND + "(" + String.join(OR, pairs) + ")";
   }
 
   private String signalOf(String route) {

@@ -188,8 +188,7 @@ final class Verdicts {
     m.element("span", word.signed(), "class", "verdict " + colour(instance));
     if (instance.has("expectation")) {
       JsonNode expectation = instance.required("expectation");
-      String said = expectation.required("kind").asText();
-      m.element("p", said + ", " + expectation.required("state").asText(), "class", "small");
+      m.element("p", Attention.state(expectation), "class", "small");
     }
     m.close();
     m.open("td", "data-label", COLUMNS.get(1));

@@ -72,15 +72,22 @@ final class EndShape {
   private List<String> lines(Node node) {
     JsonNode section = node.thing;
     String prefix = "section " + section.get("name").asText() + ": ";
+    double width = EndMark.width(node) - 14 - 2 * EndMark.PAD;
     List<String> lines = new ArrayList<>();
+    List<String> all = new ArrayList<>();
     for (JsonNode instrument : section.get("instruments")) {
-      String tokens = prefix + "tokens in " + instrument.get("name").asText();
-      String at = EndMark.instrument(instrument);
-      lines.add(state.value(tokens).map(v -> at + ": " + v).orElse(at));
+      String name = instrument.get("name").asText();
+      all.add(name);
+      state
+          .value(prefix + "tokens in " + name)
+          .ifPresent(v -> lines.add(EndMark.instrument(instrument) + ": " + v));
+    }
+    if (lines.isEmpty()) {
+      String words = "instruments: " + String.join(", ", all);
+      lines.addAll(Text.wrapped(words, EndMark.SIZE, width, all.size() + 1));
     }
     state.value(prefix + "tokens out").ifPresent(v -> lines.add("out: " + v));
     state.value(prefix + "release").ifPresent(v -> lines.add(EndMark.release(section) + " " + v));
-    double width = EndMark.width(node) - 14 - 2 * EndMark.PAD;
     for (String what : List.of("plunging", "withdrawal")) {
       List<String> where = new ArrayList<>();
       for (JsonNode instrument : section.get("instruments")) {

@@ -33,6 +33,12 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
       case "gate lock" ->
           new Handle("gate-lock", List.of("gate", "lock"), crossing("gate lock", work), false);
       case "wickets" -> new Handle("wickets", List.of("wickets"), crossing("wickets", work), false);
+      case "closing" ->
+          new Handle(
+              "closing-lever",
+              List.of("closing"),
+              "closing lever of signals " + list(work, "signals"),
+              false);
       case "out of use" ->
           new Handle(
               "out-of-use",

@@ -10,6 +10,12 @@ final class Svg {
   /** One {@code em} of the page in units of the picture. */
   private static final double EM = 14;
 
+  /** The same in a picture so wide that it would never fit a screen: small, yet to be read. */
+  private static final double SMALL_EM = 20;
+
+  /** Units from which a picture is wide. It is scrolled sideways and not made smaller still. */
+  private static final double WIDE = 1600;
+
   private final StringBuilder out = new StringBuilder(4096);
   private final Deque<String> open = new ArrayDeque<>();
 
@@ -21,18 +27,20 @@ final class Svg {
    * @param words all that the picture shows, for those who do not see it
    */
   Svg(String role, String kind, double width, double height, String title, String words) {
+    boolean wide = width > WIDE;
+    double em = wide ? SMALL_EM : EM;
     open(
         "svg",
         "xmlns",
         "http://www.w3.org/2000/svg",
         "class",
-        "picture " + kind,
+        "picture " + kind + (wide ? " wide" : ""),
         "role",
         role,
         "width",
-        number(width / EM) + "em",
+        number(width / em) + "em",
         "height",
-        number(height / EM) + "em",
+        number(height / em) + "em",
         "viewBox",
         "0 0 " + number(width) + " " + number(height),
         "aria-label",

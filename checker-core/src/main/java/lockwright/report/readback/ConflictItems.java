@@ -46,15 +46,18 @@ final class ConflictItems {
 
   private static String bothOff(Box box, List<String> pair) {
     return box.requirements().stream()
-        .filter(
-            r ->
-                r instanceof Requirement.NoConflict n
-                    && List.of(n.first(), n.second()).equals(pair))
+        .filter(Requirement.NoConflict.class::isInstance)
+        .map(Requirement.NoConflict.class::cast)
+        .filter(n -> List.of(n.first(), n.second()).equals(pair))
         .map(
-            r ->
-                ((Requirement.NoConflict) r).always()
-                    ? "never: all their routes conflict"
-                    : "never while two conflicting routes of theirs lie")
+            n ->
+                (n.always()
+                        ? "never: all their routes conflict"
+                        : "never while two conflicting routes of theirs lie")
+                    + n.closing()
+                        .map(
+                            l -> "; for opposed routes, only with closing lever " + l + " reversed")
+                        .orElse(""))
         .findFirst()
         .orElse("not checked: the points keep the conflicting routes apart");
   }

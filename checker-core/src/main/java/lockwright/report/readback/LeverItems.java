@@ -52,6 +52,10 @@ final class LeverItems {
     if (work instanceof Work.OfWickets wickets) {
       return "wickets of level crossing " + wickets.levelCrossing();
     }
+    if (work instanceof Work.OfClosing closing) {
+      return "closing lever: box switched out at R, through signals "
+          + Words.list(closing.signals());
+    }
     if (work instanceof Work.OutOfUse out) {
       return "out of use, was " + out.was();
     }

@@ -190,6 +190,8 @@ public final class Movements {
               "wickets of "
                   + work.required("levelCrossing").asText()
                   + one(to, " normal", " part-way", " reverse"));
+      case "closing" ->
+          moved.add(one(to, "box switched in", "box not fully switched out", "box switched out"));
       case "spare", "out of use" -> {}
       default -> throw new IllegalArgumentException("no work of this version: " + work);
     }

@@ -22,10 +22,16 @@ public final class Rejection {
 
   /** How many there are, and the first. */
   public static List<String> summary(List<Problem> problems, String folder) {
+    List<String> lines = new ArrayList<>(first(problems, folder));
+    lines.set(0, "NOT VERIFIED: " + lines.get(0));
+    return lines;
+  }
+
+  /** The same, of what is no fault of the box. */
+  public static List<String> first(List<Problem> problems, String folder) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "NOT VERIFIED: "
-            + (problems.size() == 1 ? "1 problem in " : problems.size() + " problems in ")
+        (problems.size() == 1 ? "1 problem in " : problems.size() + " problems in ")
             + folder
             + (problems.size() == 1 ? ":" : ", the first:"));
     problems.get(0).text(folder).lines().forEach(lines::add);

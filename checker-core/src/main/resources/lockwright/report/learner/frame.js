@@ -109,12 +109,29 @@
     button.addEventListener('click', function () { work(button, thing, name); });
   }
 
+  // Where the diagram is wider than the page: what has moved in it comes into view.
+  function look(moved) {
+    if (!moved) {
+      return;
+    }
+    var frame = moved.closest('.picture-frame');
+    var view = frame.getBoundingClientRect();
+    var at = moved.getBoundingClientRect();
+    if (Math.sign(Math.min(at.left - view.left, view.right - at.right)) === -1) {
+      frame.scrollLeft += (at.left + at.right - view.left - view.right) / 2;
+    }
+  }
+
   function show() {
-    variants.forEach(function (v) {
-      v.shape.classList.toggle('now', Object.keys(v.when).every(function (thing) {
+    var moved = variants.filter(function (v) {
+      var before = v.shape.classList.contains('now');
+      return v.shape.classList.toggle('now', Object.keys(v.when).every(function (thing) {
         return v.when[thing].indexOf(now.state[thing]) !== -1;
-      }));
-    });
+      })) ? !before : false;
+    }).map(function (v) { return v.shape; });
+    if (past.length) {
+      look(moved.filter(function (shape) { return shape.closest('.picture-frame'); })[0]);
+    }
     buttons.forEach(function (b) {
       b.button.classList.remove('held');
       if (b.thing) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
@@ -46,6 +47,7 @@ class DerivationProperties {
                             + c.second().name()
                             + " | "
                             + c.possible()
+                            + (c.opposed() ? " opposed" : "")
                             + " | "
                             + new TreeSet<>(List.of(c.reason().split(", "))))
                 .toList())
@@ -112,7 +114,10 @@ class DerivationProperties {
       return id + " " + new TreeSet<>(names(r.routes()));
     }
     if (requirement instanceof Requirement.NoConflict r) {
-      return id + " " + r.conflicts().size() + " " + r.always();
+      return id + " " + r.conflicts().size() + " " + r.always() + r.closing().orElse("");
+    }
+    if (requirement instanceof Requirement.BoxClosed r) {
+      return id + " " + r.signals();
     }
     if (requirement instanceof Requirement.DistantFollows r) {
       return id + " " + words(r.path()) + r.passenger();
@@ -153,6 +158,11 @@ class DerivationProperties {
     seen(
         "with a conflict by points alone",
         derived.conflicts().stream().anyMatch(c -> !c.possible()));
+    seen("with opposed routes", derived.conflicts().stream().anyMatch(Conflict::opposed));
+    seen(
+        "with opposed routes of a closing lever",
+        derived.requirements().stream()
+            .anyMatch(r -> r instanceof Requirement.NoConflict n && n.closing().isPresent()));
     seen(
         "with a conflict at a joint",
         derived.conflicts().stream().anyMatch(c -> c.reason().endsWith("(opposed)")));
@@ -195,6 +205,6 @@ class DerivationProperties {
     SEEN.forEach((what, times) -> System.out.println(what + ": " + times));
     assertThat(SEEN)
         .allSatisfy((what, times) -> assertThat(times).as(what).isGreaterThan(LAYOUTS / 100));
-    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(14);
+    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(15);
   }
 }

@@ -7,6 +7,7 @@ import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.Signal;
 import lockwright.railway.section.Section;
 
 /** Frames and sections to go with a drawn layout. */
@@ -32,6 +33,14 @@ public final class Frames {
                     works.size() % 2 == 0
                         ? new Work.OfGates(c.id(), true)
                         : new Work.OfGateLock(c.id(), false)));
+    List<String> running =
+        layout.signals().stream()
+            .filter(s -> !s.fixed() && s.arm().running())
+            .map(Signal::id)
+            .toList();
+    if (running.size() > 1 && works.size() % 2 == 1) {
+      works.add(new Work.OfClosing(works.size() % 4 == 1 ? running : running.subList(0, 2)));
+    }
     for (int i = 0; i < spare; i++) {
       works.add(new Work.Spare());
     }

@@ -58,7 +58,7 @@ final class NaiveInstances {
             .forEach(p -> all.add("points held in rear: signal " + s.id() + ", points " + p));
       }
     }
-    noConflict(layout, routes, conflicts, all);
+    noConflict(layout, frame, routes, conflicts, all);
     for (Signal s : layout.signals()) {
       if (s.arm() == Arm.DISTANT && !s.fixed()) {
         String path = distants.stream().filter(d -> d.startsWith(s.id() + " ")).findFirst().get();
@@ -99,6 +99,12 @@ final class NaiveInstances {
         }
       }
     }
+    for (Lever l : frame.levers()) {
+      if (l.work() instanceof Work.OfClosing c
+          && all.stream().noneMatch(r -> r.startsWith("no conflict") && r.endsWith("e" + l.id()))) {
+        all.add("box closed: lever " + l.id() + " " + c.signals());
+      }
+    }
     sections.forEach(s -> all.add("one token out: section " + s.name()));
     sections(layout, sections, routes, all);
     routes.forEach(r -> all.add("route can be cleared: route " + r.name()));
@@ -113,8 +119,22 @@ final class NaiveInstances {
     return all;
   }
 
+  private static String closing(Frame frame, String pair) {
+    for (Lever l : frame.levers()) {
+      if (l.work() instanceof Work.OfClosing c
+          && c.signals().containsAll(List.of(pair.split(" and ")))) {
+        return l.id();
+      }
+    }
+    return "";
+  }
+
   private static void noConflict(
-      Layout layout, List<NaiveWalk.Found> routes, List<String> conflicts, List<String> all) {
+      Layout layout,
+      Frame frame,
+      List<NaiveWalk.Found> routes,
+      List<String> conflicts,
+      List<String> all) {
     Map<String, String> signalOf = new HashMap<>();
     routes.forEach(r -> signalOf.put(r.name(), r.signal()));
     Map<String, List<String>> between = new HashMap<>();
@@ -131,8 +151,9 @@ final class NaiveInstances {
         int pairs =
             names(routes, signals.get(i), "").size() * names(routes, signals.get(j), "").size();
         boolean every = found.size() == pairs;
-        if (!found.isEmpty() && (every || found.contains("true"))) {
-          all.add("no conflict: signals " + pair + " " + found.size() + " " + every);
+        if (!found.isEmpty() && (every || found.stream().anyMatch(f -> f.startsWith("true")))) {
+          String closing = found.contains("true opposed") ? closing(frame, pair) : "";
+          all.add("no conflict: signals " + pair + " " + found.size() + " " + every + closing);
         }
       }
     }

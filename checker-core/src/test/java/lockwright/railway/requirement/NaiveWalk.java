@@ -95,7 +95,7 @@ final class NaiveWalk {
     return routes;
   }
 
-  /** The conflicts: "first | second | possible | sorted things shared". */
+  /** The conflicts: "first | second | possible opposed | sorted things shared". */
   List<String> conflicts() {
     return conflicts;
   }
@@ -314,6 +314,18 @@ final class NaiveWalk {
         && onward(head).stream().anyMatch(e -> comesTo(e, post, more));
   }
 
+  private static boolean opposed(Found a, Found b) {
+    return a.edges().stream()
+        .allMatch(
+            e ->
+                b.edges().stream()
+                    .noneMatch(
+                        f ->
+                            f.entered().equals(e.entered())
+                                || !e.over().isEmpty() && f.over().equals(e.over())
+                                || e.at(0).equals("x") && f.at(1).equals(e.at(1))));
+  }
+
   private List<String> findConflicts() {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < routes.size(); i++) {
@@ -324,7 +336,8 @@ final class NaiveWalk {
         if (!a.signal().equals(b.signal()) && !shared.isEmpty()) {
           boolean possible =
               shared.stream().noneMatch(s -> s.endsWith(" and R)") || s.endsWith(" and N)"));
-          all.add(a.name() + " | " + b.name() + " | " + possible + " | " + shared);
+          String opposed = possible && opposed(a, b) ? " opposed" : "";
+          all.add(a.name() + " | " + b.name() + " | " + possible + opposed + " | " + shared);
         }
       }
     }

@@ -52,6 +52,9 @@ final class Results {
   /** A box whose frame is restored only when a token was withdrawn. */
   static final Findings STRANDED = check(box(BoxBuilder.read(boxes("restored-by-a-token"))));
 
+  /** A box with a closing lever over opposed routes. */
+  static final Findings CLOSING = check(box(BoxBuilder.read(boxes("opposed-through-signals"))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -73,7 +76,16 @@ final class Results {
 
   static final List<Findings> ALL =
       List.of(
-          SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, STRANDED, WAIVED, ENTRIES, ENTRIES_UNDECIDED);
+          SECTION,
+          BROKEN,
+          EMPTY,
+          UNDECIDED,
+          FORMS,
+          STRANDED,
+          CLOSING,
+          WAIVED,
+          ENTRIES,
+          ENTRIES_UNDECIDED);
 
   private Results() {}
 

@@ -15,6 +15,7 @@ import lockwright.audit.Played;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
+import lockwright.railway.teaching.Teaching;
 import lockwright.report.Cautions;
 import lockwright.report.Rule;
 import lockwright.report.Shown;
@@ -400,6 +401,6 @@ class LessonsTest {
   @Test
   void the_findings_of_another_box_are_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Lessons.of(TOKENS.findings(), Taught.JUNCTION.result()));
+        .isThrownBy(() -> Lessons.of(TOKENS.findings(), Taught.JUNCTION.result(), Teaching.NONE));
   }
 }

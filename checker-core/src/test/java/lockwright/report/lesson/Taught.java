@@ -20,6 +20,7 @@ import lockwright.encode.names.Run;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.teaching.Teaching;
 import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
@@ -43,7 +44,12 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
 
   static Taught of(Findings findings) {
     byte[] result = ResultJson.bytes(findings);
-    return new Taught(findings, result, Lessons.of(findings, result));
+    return new Taught(findings, result, Lessons.of(findings, result, Teaching.NONE).pages());
+  }
+
+  /** The lessons of the same findings, with what a trainer has written. */
+  Lessons.Outcome with(Teaching teaching) {
+    return Lessons.of(findings, result, teaching);
   }
 
   static Box box(String name) {
@@ -107,6 +113,25 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
     }
     Claim claim = new Claim.Reached(new Run(begins.values(), events), true);
     Claims claims = new Claims(Map.of(requirement, claim), Map.of(), Map.of());
+    return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
+  }
+
+  /** A box of which nothing is claimed but that these whole strokes show a possibility. */
+  static Taught shown(Box box, String possibility, List<String> keys) {
+    Working working = Working.whole(box);
+    List<Event> events =
+        keys.stream()
+            .map(
+                key ->
+                    working.movements().stream()
+                        .map(Movement::event)
+                        .filter(e -> e.key().equals(key))
+                        .findFirst()
+                        .orElseThrow())
+            .toList();
+    Run run = new Run(working.beginnings().iterator().next().values(), events);
+    Claims claims =
+        new Claims(Map.of(), Map.of(), Map.of(possibility, new Claim.Reached(run, true)));
     return of(new Findings(box, new TreeMap<>(), Auditor.audit(box, claims), Map.of(), "by hand"));
   }
 

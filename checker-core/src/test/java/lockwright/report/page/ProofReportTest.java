@@ -236,7 +236,7 @@ class ProofReportTest {
         .contains(
             "Passes, with failures that are expected or waived: of",
             "0 expected, 1 waived. Of these 1 hold on 2031-04-01",
-            "Waived to be broken, by an \"engineer\", until 2031-04-30. State: holds."
+            "Waived to be broken, by an \"engineer\", until 2031-04-30. State: as waived."
                 + " Reason: a <reason> (waivers.yaml:2:3)",
             "mvn lockwright:report -Dlockwright.date=2031-04-01")
         .doesNotContain("\u2714 Passes");

@@ -129,6 +129,15 @@ class StateTest {
   }
 
   @Test
+  void an_instrument_is_not_drawn_with_tokens_of_which_nothing_is_known() {
+    Element section = Drawn.the(diagram(Map.of()), "data-section", "Sedgeholm to Quillby");
+    assertThat(Drawn.text(section))
+        .contains("15 tokens")
+        .contains("instruments:Sedgeholm, Quillby")
+        .doesNotContain("in Sedgeholm");
+  }
+
+  @Test
   void what_is_not_normal_is_said() {
     String words =
         diagram(Map.of("lever 2", "R", "lever 8", "R", "lever 16", "M")).getAttribute("aria-label");
