@@ -112,7 +112,7 @@ class RandomRestoringProperties {
   @AfterContainer
   static void everything_was_found_in_some() {
     System.out.println("restoring random boxes: " + FOUND);
-    // That what others do may help is rare; RestoringTest has a box for it.
+    // That what others do may help is rare; RestoringAuditTest has a box for it.
     assertThat(FOUND).containsKeys("single strokes", "a way", "stranded");
     assertThat(FOUND.get("stranded")).isGreaterThan(10);
   }
