@@ -220,6 +220,7 @@ final class Verdicts {
     }
     restoring(instance.path("restoring"));
     m.text(instance.has("reason") ? instance.required("reason").asText() : "");
+    needed(instance.required("id").asText());
     if (instance.has("assumptions")) {
       m.text("; assumptions ").link("assumptions", numbers(instance.required("assumptions")));
     }
@@ -237,6 +238,20 @@ final class Verdicts {
     String digest = restoring.required("certificate").asText();
     m.text("; certificate ").link(anchors.of("certificate", digest), digest.substring(0, 12));
     m.text(", checked by: " + String.join(", ", Formula.names(restoring.required("checkedBy"))));
+  }
+
+  /** The entries without which, each left out alone, the instance breaks; where that was tried. */
+  private void needed(String instance) {
+    String before = "; breaks without entry ";
+    JsonNode verdicts = result.path("entries").path("verdicts");
+    for (int i = 0; i < verdicts.size(); i++) {
+      for (JsonNode breaks : verdicts.get(i).path("breaks")) {
+        if (breaks.required("requirement").asText().equals(instance)) {
+          m.text(before).link("entry-" + i, Integer.toString(i + 1));
+          before = ", ";
+        }
+      }
+    }
   }
 
   private void run(String run) {

@@ -12,13 +12,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
+import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
+import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
 import lockwright.spec.Span;
 import lockwright.worker.Found;
@@ -53,7 +57,11 @@ public final class Pages {
   /** With a frame that a way back restores; it passes. */
   public static final byte[] BACK = result(inOrder(), Limits.usual());
 
-  public static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION, GATES, STRANDED, BACK);
+  /** A junction of which each entry was left out once. */
+  public static final byte[] ENTRIES = entries(JUNCTION.box().orElseThrow());
+
+  public static final List<byte[]> ALL =
+      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK);
 
   private Pages() {}
 
@@ -71,16 +79,32 @@ public final class Pages {
   private static byte[] result(Box box, Limits limits) {
     try {
       return ResultJson.bytes(
-          new Check(limits, (job, progress) -> search(job), text -> {})
-              .run(box, JUNCTION.digests()));
+          new Check(limits, new InThisProcess(), text -> {}).run(box, JUNCTION.digests()));
     } catch (Exception e) {
       throw new IllegalStateException(e);
     }
   }
 
-  private static Found search(Job job) {
-    Knowledge known = job.run(progress -> {});
-    return new Found(known.verdicts(), known.decidedBy(), "in this process");
+  private static byte[] entries(Box box) {
+    try {
+      InThisProcess here = new InThisProcess();
+      Findings findings = new Check(Limits.usual(), here, here).run(box, JUNCTION.digests());
+      return ResultJson.bytes(new EntryTrials(Limits.usual(), here, here).run(findings));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** In a class of its own: entries are tried by threads, which could not wait for this one. */
+  private static final class InThisProcess implements Searcher, Consumer<String> {
+    @Override
+    public void accept(String progress) {}
+
+    @Override
+    public Found search(Job job, Consumer<String> progress) {
+      Knowledge known = job.run(progress);
+      return new Found(known.verdicts(), known.decidedBy(), "in this process");
+    }
   }
 
   private static Box stuck(Box box) {

@@ -74,6 +74,30 @@ class ProofReportTest {
                     .isEqualTo(c.getValue().longValue()));
   }
 
+  @Test
+  void each_instance_leads_to_the_entries_that_it_needs() {
+    JsonNode verdicts = Pages.json(Pages.ENTRIES).get("entries").get("verdicts");
+    Set<String> expected = new HashSet<>();
+    for (int i = 0; i < verdicts.size(); i++) {
+      for (JsonNode breaks : verdicts.get(i).path("breaks")) {
+        expected.add(breaks.get("requirement").textValue() + " #entry-" + i);
+      }
+    }
+    Set<String> found = new HashSet<>();
+    for (Element verdict :
+        Pages.ofClass(Pages.parse(ProofReport.checked(Pages.ENTRIES)), "verdict")) {
+      Element row = (Element) verdict.getParentNode().getParentNode();
+      String about = row.getElementsByTagName("td").item(1).getTextContent();
+      for (int i = 0; i < row.getElementsByTagName("a").getLength(); i++) {
+        String link = ((Element) row.getElementsByTagName("a").item(i)).getAttribute("href");
+        if (link.startsWith("#entry-")) {
+          found.add(about.split("always: |some run: ", 2)[0] + " " + link);
+        }
+      }
+    }
+    assertThat(found).isNotEmpty().isEqualTo(expected);
+  }
+
   @ParameterizedTest
   @FieldSource("ALL")
   void a_tick_stands_only_before_proved_and_shown(byte[] result) {
