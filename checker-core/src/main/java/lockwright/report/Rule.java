@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import lockwright.railway.requirement.Requirement;
 
-/** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
+/**
+ * What the requirements that a sequence can break say, in the words of the catalogue, and how each
+ * is broken: those of safety, and that the frame can be restored.
+ */
 public final class Rule {
   private static final Map<String, String> WORDS =
       Map.ofEntries(
@@ -29,10 +32,7 @@ public final class Rule {
               "points held in rear",
               "While a stop arm is off, the trailing points between it and the next stop signal in"
                   + " rear do not move."),
-          Map.entry(
-              "no conflict",
-              "No two arms are off for conflicting routes, but for opposed through routes while the"
-                  + " closing lever that names both is fully reversed."),
+          Map.entry("no conflict", "No two arms are off for conflicting routes."),
           Map.entry(
               "distant follows",
               "A distant is off only while every stop signal that it speaks for is off, and the facing"
@@ -56,12 +56,20 @@ public final class Rule {
                   + " signal of that section last went off, of a token that is still out."),
           Map.entry(
               "section signals apart",
-              "No two signals into one single-line section are off together."));
+              "No two signals into one single-line section are off together."),
+          Map.entry(
+              "frame can be restored",
+              "From every state that can be come to, levers, points of ground frames and gates can be"
+                  + " worked so that all levers are normal again, and nothing need happen in the"
+                  + " sections for it."));
 
   private Rule() {}
 
   public static String words(Requirement requirement) {
-    return WORDS.get(requirement.name());
+    String words = WORDS.get(requirement.name());
+    return requirement instanceof Requirement.NoConflict r && r.closing().isPresent()
+        ? words + " Opposed routes may be, while closing lever " + r.closing().get() + " is over."
+        : words;
   }
 
   /** What is so at the end of a sequence that breaks the requirement. */
@@ -123,6 +131,8 @@ public final class Rule {
           + " goes off into section "
           + r.section()
           + ", and no withdrawal here has earned it";
+    } else if (requirement instanceof Requirement.FrameCanBeRestored) {
+      return "from here no strokes of levers, points or gates lead to all levers normal";
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       return "signals "
           + r.first()
@@ -131,6 +141,6 @@ public final class Rule {
           + " are off together, both into section "
           + r.section();
     }
-    throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");
+    throw new IllegalArgumentException(requirement.id() + " is not broken by a sequence");
   }
 }
