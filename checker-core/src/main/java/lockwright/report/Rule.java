@@ -56,7 +56,12 @@ public final class Rule {
                   + " signal of that section last went off, of a token that is still out."),
           Map.entry(
               "section signals apart",
-              "No two signals into one single-line section are off together."));
+              "No two signals into one single-line section are off together."),
+          Map.entry(
+              "siding locked",
+              "Points of a ground frame that tokens of a section release are away from normal only with"
+                  + " a token in its lock, and while one is in it no other token of the section is"
+                  + " out."));
 
   private Rule() {}
 
@@ -130,6 +135,13 @@ public final class Rule {
           + r.second()
           + " are off together, both into section "
           + r.section();
+    }
+    if (requirement instanceof Requirement.SidingLocked r) {
+      return "points of ground frame "
+          + r.groundFrame()
+          + " are open without a token in its lock, or it is free and another token of section "
+          + r.section()
+          + " is out";
     }
     throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");
   }

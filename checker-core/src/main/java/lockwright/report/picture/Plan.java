@@ -70,14 +70,26 @@ final class Plan {
     }
   }
 
-  /** The ground frame of points and the lever that releases it; empty if they have none. */
+  /**
+   * The ground frame of points and what releases it, a lever or "token"; empty if they have none.
+   */
   String groundFrame(JsonNode points) {
     for (JsonNode frame : layout.get("groundFrames")) {
       if (frame.get("id").asText().equals(points.path("groundFrame").asText())) {
-        return frame.get("id").asText() + ", " + frame.get("releaseLever").asText();
+        return frame.get("id").asText() + ", " + frame.path("releaseLever").asText("token");
       }
     }
     return "";
+  }
+
+  /** The ground frame of that name. */
+  JsonNode groundFrame(String id) {
+    for (JsonNode frame : layout.get("groundFrames")) {
+      if (frame.get("id").asText().equals(id)) {
+        return frame;
+      }
+    }
+    throw new IllegalArgumentException("no ground frame " + id);
   }
 
   Collection<Node> nodes() {
