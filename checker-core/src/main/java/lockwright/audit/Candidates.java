@@ -232,9 +232,7 @@ final class Candidates {
     }
     List<String> locked = List.of(release.get());
     unlessBarring(
-            route,
-            o -> o.points().stream().anyMatch(p -> its.contains(p.points())),
-            release.get())
+            route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release.get())
         .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), locked, when));
   }
 
@@ -256,8 +254,7 @@ final class Candidates {
     if (ground != null) {
       box.frame()
           .ofRelease(ground.id())
-          .ifPresent(
-              l -> add(first, Entry.Kind.LOCKS, signal, List.of(l.id()), List.of()));
+          .ifPresent(l -> add(first, Entry.Kind.LOCKS, signal, List.of(l.id()), List.of()));
     } else {
       box.frame()
           .ofPoints(points)

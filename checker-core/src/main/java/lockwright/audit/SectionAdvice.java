@@ -125,9 +125,7 @@ final class SectionAdvice {
         s.phaseReversesAtStart(),
         s.irregular(),
         s.release(),
-        s.locks().stream()
-            .map(l -> l.equals(lock) ? new Lock(l.groundFrame(), true) : l)
-            .toList(),
+        s.locks().stream().map(l -> l.equals(lock) ? new Lock(l.groundFrame(), true) : l).toList(),
         s.at());
   }
 

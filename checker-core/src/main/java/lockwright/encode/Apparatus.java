@@ -81,9 +81,7 @@ record Apparatus(Box box, Vocabulary words) {
 
   Term home(String groundFrame) {
     Quantity releases = releases(groundFrame);
-    return byToken(groundFrame)
-        ? words.is(releases, "empty")
-        : words.is(releases, Position.N);
+    return byToken(groundFrame) ? words.is(releases, "empty") : words.is(releases, Position.N);
   }
 
   /** The release of a ground frame is given, so that its points can be moved. */

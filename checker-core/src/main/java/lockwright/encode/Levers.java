@@ -74,8 +74,7 @@ final class Levers {
   }
 
   private static Clause ordered(List<Among> parts) {
-    return new Clause(
-        parts.stream().sorted(Comparator.comparingInt(Among::variable)).toList());
+    return new Clause(parts.stream().sorted(Comparator.comparingInt(Among::variable)).toList());
   }
 
   private boolean held(GroundFrame groundFrame) {
@@ -185,8 +184,7 @@ final class Levers {
     return new Movement(
         new PointsMove(points, stroke.from(), stroke.to()),
         Term.and(
-            words.is(quantity, stroke.from()),
-            new Apparatus(box, words).given(groundFrame.id())),
+            words.is(quantity, stroke.from()), new Apparatus(box, words).given(groundFrame.id())),
         List.of(words.set(quantity, stroke.to().name())));
   }
 
@@ -214,8 +212,7 @@ final class Levers {
                     box.releasing(groundFrame.id()).isPresent()
                         ? words.among(releases, "fresh", "other")
                         : words.among(releases, "R");
-                clauses.add(
-                    ordered(List.of(given, words.among(Quantity.points(points), "N"))));
+                clauses.add(ordered(List.of(given, words.among(Quantity.points(points), "N"))));
               }
             });
     gatesUnderLock()

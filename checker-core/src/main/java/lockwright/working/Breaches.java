@@ -151,8 +151,7 @@ final class Breaches {
       if (movement.event() instanceof Event.LeverMoves m && levers.contains(m.lever())
           || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())
           || movement.event() instanceof Event.GatesMove g && gates.contains(g.levelCrossing())
-          || movement.event() instanceof Event.AtLock a
-              && groundFrames.contains(a.groundFrame())) {
+          || movement.event() instanceof Event.AtLock a && groundFrames.contains(a.groundFrame())) {
         forbidden.put(movement.event(), signalled);
       }
     }

@@ -27,8 +27,7 @@ final class SectionMovements {
   private final boolean countsFresh;
   private final boolean regular;
 
-  SectionMovements(
-      Section section, Quantities quantities, Apparatus apparatus, Strokes strokes) {
+  SectionMovements(Section section, Quantities quantities, Apparatus apparatus, Strokes strokes) {
     this.apparatus = apparatus;
     this.section = section;
     this.regular = strokes == Strokes.WHOLE || section.irregular() == Irregular.NEVER;
@@ -85,9 +84,7 @@ final class SectionMovements {
       needs.add(deed == LockDeed.PUT_FRESH_IN ? freshToHand() : otherToHand());
     }
     return new Movement(
-        new Event.AtLock(section.name(), deed, frame),
-        needs,
-        List.of(quantities.set(in, becomes)));
+        new Event.AtLock(section.name(), deed, frame), needs, List.of(quantities.set(in, becomes)));
   }
 
   /** A fresh token is in no lock: of these there are more than locks with a fresh one. */
@@ -108,7 +105,9 @@ final class SectionMovements {
     }
     return Need.rule(
         Condition.all(each),
-        countsFresh ? "no token is out, but fresh ones or in a lock" : "no token is out and to hand");
+        countsFresh
+            ? "no token is out, but fresh ones or in a lock"
+            : "no token is out and to hand");
   }
 
   /** This many tokens or more are out besides the fresh ones. */

@@ -32,8 +32,9 @@ import lockwright.spec.Span;
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
  * signals, an advanced starting signal, a siding with a trap, a ground frame, a level crossing, a
- * bolt that stands in or out, an economical lock, a token section in a third of them), and a
- * locking table that is right but for what was left out of it and put into it.
+ * bolt that stands in or out, an economical lock, a token section in a third of them, whose token
+ * may release the ground frame), and a locking table that is right but for what was left out of it
+ * and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -51,6 +52,8 @@ public final class RandomBox {
   private boolean section;
   private boolean trap;
   private boolean groundFrame;
+  private boolean tokenFrame;
+  private boolean twoFrames;
   private boolean economical;
 
   private RandomBox(Random random) {
@@ -69,6 +72,8 @@ public final class RandomBox {
     section = random.nextInt(3) == 0;
     trap = chance(40);
     groundFrame = trap && chance(50);
+    tokenFrame = section && groundFrame && chance(60);
+    twoFrames = tokenFrame && chance(40);
     Layout layout = layout();
     Frame frame = frame(layout);
     List<Section> sections = section ? List.of(section(frame, layout)) : List.of();
@@ -111,7 +116,11 @@ public final class RandomBox {
       tracks.add(new Track(id, id, passenger && !siding, HERE));
     }
     List<GroundFrame> groundFrames =
-        groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
+        twoFrames
+            ? List.of(
+                new GroundFrame("G", "G", List.of("P"), HERE),
+                new GroundFrame("G2", "G2", List.of("T"), HERE))
+            : groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
     List<LevelCrossing> levelCrossings =
         !trap && chance(30)
             ? List.of(new LevelCrossing("L", "L", List.of(chance(50) ? "o" : "t"), HERE))
@@ -181,11 +190,11 @@ public final class RandomBox {
     for (Signal signal : layout.signals()) {
       lever(new Work.OfSignal(signal.id()));
     }
-    if (groundFrame) {
+    if (groundFrame && !tokenFrame) {
       lever(new Work.OfRelease("G", chance(85)));
-    } else if (trap && chance(50)) {
+    } else if (!groundFrame && trap && chance(50)) {
       lever(new Work.OfPoints(List.of("P", "T")));
-    } else {
+    } else if (!groundFrame) {
       economical = chance(20);
       lever(new Work.OfPoints(List.of("P"), economical ? List.of("P") : List.of()));
       if (trap) {
@@ -238,6 +247,10 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
+    List<Section.Lock> locks =
+        tokenFrame
+            ? layout.groundFrames().stream().map(g -> new Section.Lock(g.id(), chance(85))).toList()
+            : List.of();
     int tokens = chance(25) ? 2 : 1;
     return new Section(
         "Far",
@@ -251,6 +264,7 @@ public final class RandomBox {
         chance(50),
         chance(85) ? Section.Irregular.NEVER : one(Section.Irregular.values()),
         release,
+        locks,
         HERE);
   }
 

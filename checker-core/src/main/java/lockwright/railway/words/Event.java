@@ -41,7 +41,9 @@ public sealed interface Event {
     }
   }
 
-  /** A token put in, or taken out of, the lock of a ground frame that tokens of a section release. */
+  /**
+   * A token put in, or taken out of, the lock of a ground frame that tokens of a section release.
+   */
   record AtLock(String section, LockDeed deed, String groundFrame) implements Event {
     @Override
     public String key() {

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
-import lockwright.railway.section.Section;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.TrackEnd;
+import lockwright.railway.section.Section;
 
 /** The layout, so that a diagram can be drawn of it. */
 record LayoutPart(

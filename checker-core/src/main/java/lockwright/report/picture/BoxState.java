@@ -146,7 +146,10 @@ final class BoxState {
     return true;
   }
 
-  /** The levers, points, gates and locks whose places were asked for, in the order in which they were. */
+  /**
+   * The levers, points, gates and locks whose places were asked for, in the order in which they
+   * were.
+   */
   Set<String> asked() {
     return Collections.unmodifiableSet(asked);
   }

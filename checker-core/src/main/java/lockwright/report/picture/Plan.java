@@ -117,6 +117,9 @@ final class Plan {
           case "crossing" -> crossing(end, at, things);
           case "section" -> {
             String section = at.get("section").asText();
+            if (!things.get("section " + section).get("track").asText().equals(end.track())) {
+              yield end(end, Node.Kind.LIMIT, "section " + section, null);
+            }
             yield end(end, Node.Kind.SECTION, section, things.get("section " + section));
           }
           default -> end(end, Node.Kind.LIMIT, at.get("limit").asText(), null);

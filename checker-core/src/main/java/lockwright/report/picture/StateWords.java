@@ -33,12 +33,7 @@ final class StateWords {
     }
     for (JsonNode frame : result.at("/layout/groundFrames")) {
       String given = frame.has("releaseLever") ? "given" : "given, a token in its lock";
-      add(
-          words,
-          "release of ground frame " + id(frame),
-          state.release(frame),
-          given,
-          "part-way");
+      add(words, "release of ground frame " + id(frame), state.release(frame), given, "part-way");
     }
     for (LevelCrossing crossing : LevelCrossing.of(result)) {
       words.add("level crossing " + crossing.id() + ": " + gates(crossing, state));

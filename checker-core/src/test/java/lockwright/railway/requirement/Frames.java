@@ -3,6 +3,7 @@ package lockwright.railway.requirement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
@@ -13,6 +14,18 @@ import lockwright.railway.section.Section;
 /** Frames and sections to go with a drawn layout. */
 public final class Frames {
   private Frames() {}
+
+  /** The same, with no lever to release a ground frame that tokens of a section release. */
+  public static Frame of(Layout layout, List<String> bolted, int spare, List<Section> sections) {
+    List<Lever> levers = new ArrayList<>(of(layout, bolted, spare).levers());
+    levers.removeIf(
+        l ->
+            l.work() instanceof Work.OfRelease r
+                && sections.stream()
+                    .flatMap(s -> s.locks().stream())
+                    .anyMatch(k -> k.groundFrame().equals(r.groundFrame())));
+    return new Frame(levers);
+  }
 
   /** A lever for each signal, for each points and release, for the bolts named, and spare ones. */
   public static Frame of(Layout layout, List<String> bolted, int spare) {
@@ -49,7 +62,7 @@ public final class Frames {
     return new Frame(levers);
   }
 
-  public static Section section(String name, String track) {
+  public static Section section(String name, String track, String... groundFrames) {
     return new Section(
         name,
         track,
@@ -64,6 +77,7 @@ public final class Frames {
         Section.Irregular.NEVER,
         Optional.of(
             new Section.Release(List.of("1"), Section.Lasts.UNTIL_USED, Section.Begins.EITHER)),
+        Stream.of(groundFrames).map(g -> new Section.Lock(g, true)).toList(),
         Drawing.NOWHERE);
   }
 }

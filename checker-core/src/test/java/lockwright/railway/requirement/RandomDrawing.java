@@ -37,7 +37,14 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
     Layout layout = drawing.layout();
     List<String> bolted =
         layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(3) == 0).toList();
-    return new RandomDrawing(layout, Frames.of(layout, bolted, random.nextInt(3)), sections);
+    if (!sections.isEmpty() && random.nextBoolean()) {
+      layout.groundFrames().stream()
+          .skip(random.nextInt(2))
+          .findFirst()
+          .ifPresent(g -> sections.set(0, Frames.section("s0", sections.get(0).track(), g.id())));
+    }
+    return new RandomDrawing(
+        layout, Frames.of(layout, bolted, random.nextInt(3), sections), sections);
   }
 
   private static void attach(
