@@ -171,7 +171,7 @@ class EveryFormTest {
                 Optional.of(
                     new Section.Release(
                         List.of("4"), Section.Lasts.UNTIL_PUT_IN_HERE, Section.Begins.LOCKED)),
-                List.of(new Section.Lock("Pit", false)),
+                List.of(new Section.Lock("Pit", true)),
                 section.at()));
   }
 }

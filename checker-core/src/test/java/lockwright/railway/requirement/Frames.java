@@ -15,20 +15,15 @@ import lockwright.railway.section.Section;
 public final class Frames {
   private Frames() {}
 
-  /** The same, with no lever to release a ground frame that tokens of a section release. */
-  public static Frame of(Layout layout, List<String> bolted, int spare, List<Section> sections) {
-    List<Lever> levers = new ArrayList<>(of(layout, bolted, spare).levers());
-    levers.removeIf(
-        l ->
-            l.work() instanceof Work.OfRelease r
-                && sections.stream()
-                    .flatMap(s -> s.locks().stream())
-                    .anyMatch(k -> k.groundFrame().equals(r.groundFrame())));
-    return new Frame(levers);
-  }
-
   /** A lever for each signal, for each points and release, for the bolts named, and spare ones. */
   public static Frame of(Layout layout, List<String> bolted, int spare) {
+    return of(layout, bolted, spare, List.of());
+  }
+
+  /** The same, with no lever to release a ground frame that tokens of a section release. */
+  public static Frame of(Layout layout, List<String> bolted, int spare, List<Section> sections) {
+    List<String> byToken =
+        sections.stream().flatMap(s -> s.locks().stream()).map(Section.Lock::groundFrame).toList();
     List<Work> works = new ArrayList<>();
     layout.signals().stream()
         .filter(s -> !s.fixed())
@@ -37,7 +32,9 @@ public final class Frames {
         .filter(p -> !layout.pointsOfGroundFrames().containsKey(p.id()))
         .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
     bolted.forEach(p -> works.add(new Work.OfBolt(List.of(p), false)));
-    layout.groundFrames().forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
+    layout.groundFrames().stream()
+        .filter(g -> !byToken.contains(g.id()))
+        .forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
     layout
         .levelCrossings()
         .forEach(
