@@ -29,10 +29,7 @@ public final class Rule {
               "points held in rear",
               "While a stop arm is off, the trailing points between it and the next stop signal in"
                   + " rear do not move."),
-          Map.entry(
-              "no conflict",
-              "No two arms are off for conflicting routes, but for opposed through routes while the"
-                  + " closing lever that names both is fully reversed."),
+          Map.entry("no conflict", "No two arms are off for conflicting routes."),
           Map.entry(
               "distant follows",
               "A distant is off only while every stop signal that it speaks for is off, and the facing"
@@ -66,7 +63,10 @@ public final class Rule {
   private Rule() {}
 
   public static String words(Requirement requirement) {
-    return WORDS.get(requirement.name());
+    String words = WORDS.get(requirement.name());
+    return requirement instanceof Requirement.NoConflict r && r.closing().isPresent()
+        ? words + " Opposed routes may be, while closing lever " + r.closing().get() + " is over."
+        : words;
   }
 
   /** What is so at the end of a sequence that breaks the requirement. */

@@ -49,7 +49,7 @@ public final class Frames {
             .map(Signal::id)
             .toList();
     if (running.size() > 1 && works.size() % 2 == 1) {
-      works.add(new Work.OfClosing(running.subList(0, 2)));
+      works.add(new Work.OfClosing(works.size() % 4 == 1 ? running : running.subList(0, 2)));
     }
     for (int i = 0; i < spare; i++) {
       works.add(new Work.Spare());
