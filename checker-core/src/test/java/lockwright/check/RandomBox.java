@@ -1,7 +1,6 @@
 package lockwright.check;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,7 +71,7 @@ public final class RandomBox {
     section = random.nextInt(3) == 0;
     trap = chance(40);
     groundFrame = trap && chance(50);
-    tokenFrame = section && groundFrame && chance(60);
+    tokenFrame = section && groundFrame && chance(50);
     twoFrames = tokenFrame && chance(40);
     Layout layout = layout();
     Frame frame = frame(layout);
@@ -108,6 +107,8 @@ public final class RandomBox {
       limit("r");
     }
     signals();
+    // With two locks and two release levers a box can take a hundred times as long as others.
+    twoFrames &= signals.stream().filter(RandomBox::canReadIntoSection).count() < 2;
     boolean passenger = chance(80);
     List<Track> tracks = new ArrayList<>();
     for (String id :
@@ -229,13 +230,15 @@ public final class RandomBox {
   private Section section(Frame frame, Layout layout) {
     List<Section.Instrument> instruments = new ArrayList<>();
     boolean far = chance(90);
+    // With no consent to wait for, what a token in a lock breaks is broken by a short sequence.
+    int consent = tokenFrame ? 10 : 85;
     instruments.add(
-        new Section.Instrument("Here", true, far && chance(85) ? List.of("Far") : List.of()));
-    instruments.add(new Section.Instrument("Far", far, chance(85) ? List.of("Here") : List.of()));
+        new Section.Instrument("Here", true, far && chance(consent) ? List.of("Far") : List.of()));
+    instruments.add(
+        new Section.Instrument("Far", far, chance(consent) ? List.of("Here") : List.of()));
     List<String> releases = new ArrayList<>();
-    Set<String> into = new HashSet<>(List.of("N", "R", "A"));
     for (Signal signal : layout.signals()) {
-      if (into.contains(signal.id()) && signal.arm() == Arm.STOP) {
+      if (canReadIntoSection(signal)) {
         frame.ofSignal(signal.id()).ifPresent(l -> releases.add(l.id()));
       }
     }
@@ -256,8 +259,8 @@ public final class RandomBox {
         "Far",
         "s",
         Section.Token.TOKEN,
-        // With two tokens and two release levers a box takes ten times as long as others.
-        releases.size() > 1 ? 1 : tokens,
+        // With two tokens and two release levers, or two locks, a box takes ten times as long.
+        releases.size() > 1 || twoFrames ? 1 : tokens,
         instruments,
         "Here",
         chance(40),
@@ -266,6 +269,10 @@ public final class RandomBox {
         release,
         locks,
         HERE);
+  }
+
+  private static boolean canReadIntoSection(Signal signal) {
+    return Set.of("N", "R", "A").contains(signal.id()) && signal.arm() == Arm.STOP;
   }
 
   private <T> T one(T[] some) {

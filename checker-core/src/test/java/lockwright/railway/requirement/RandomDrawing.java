@@ -74,6 +74,9 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
         drawing.section(name, end);
         sections.add(Frames.section(name, end.track()));
         at += 1;
+      } else if (kind >= 97 && !sections.isEmpty()) {
+        drawing.section("s0", end); // Another end that lies in it.
+        at += 1;
       } else {
         Attachment.Limit[] limits = Attachment.Limit.values();
         drawing.limit(limits[random.nextInt(limits.length)], end);
