@@ -2,10 +2,12 @@ package lockwright.audit;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import lockwright.encode.names.Certificate;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
+import lockwright.railway.words.Event;
 
 /**
  * A verdict that has been audited; 7 of {@code docs/meaning.md}. Only this package makes one. Look
@@ -38,6 +40,10 @@ public abstract sealed class Audited {
     T shown(Shown shown);
 
     T impossible(Impossible impossible);
+
+    T restorable(Restorable restorable);
+
+    T stranded(Stranded stranded);
   }
 
   /** Safety: can never be broken, and each thing that it speaks about comes about in some run. */
@@ -210,6 +216,88 @@ public abstract sealed class Audited {
     @Override
     public <T> T fold(Cases<T> cases) {
       return cases.impossible(this);
+    }
+  }
+
+  /** Possibility: the frame can be restored from every state. */
+  public static final class Restorable extends Audited {
+    private final List<List<Event>> ways;
+    private final Certificate certificate;
+    private final Set<CheckedBy> checkedBy;
+
+    Restorable(
+        Requirement requirement,
+        List<List<Event>> ways,
+        Certificate certificate,
+        Set<CheckedBy> checkedBy) {
+      super(requirement);
+      this.ways = ways.stream().map(List::copyOf).toList();
+      this.certificate = certificate;
+      this.checkedBy = EnumSet.copyOf(checkedBy);
+    }
+
+    /** The ways back, besides single strokes to N: each makes fewer levers reversed. */
+    public List<List<Event>> ways() {
+      return ways;
+    }
+
+    /** Where it holds, the frame is never stuck. */
+    public Certificate certificate() {
+      return certificate;
+    }
+
+    public Set<CheckedBy> checkedBy() {
+      return EnumSet.copyOf(checkedBy);
+    }
+
+    @Override
+    public <T> T fold(Cases<T> cases) {
+      return cases.restorable(this);
+    }
+  }
+
+  /** Possibility: this run leads to where strokes alone do not restore the frame. */
+  public static final class Stranded extends Audited {
+    private final Played played;
+    private final Certificate noWayBack;
+    private final Set<CheckedBy> checkedBy;
+    private final Optional<Played> helped;
+
+    Stranded(
+        Requirement requirement,
+        Played played,
+        Certificate noWayBack,
+        Set<CheckedBy> checkedBy,
+        Optional<Played> helped) {
+      super(requirement);
+      this.played = played;
+      this.noWayBack = noWayBack;
+      this.checkedBy = EnumSet.copyOf(checkedBy);
+      this.helped = helped;
+    }
+
+    /** By whole strokes. A shorter one may lead to such a state too. */
+    public Played played() {
+      return played;
+    }
+
+    /** Holds where the run ends, and wherever strokes lead to from there. */
+    public Certificate noWayBack() {
+      return noWayBack;
+    }
+
+    public Set<CheckedBy> checkedBy() {
+      return EnumSet.copyOf(checkedBy);
+    }
+
+    /** The same run, gone on with to all levers N by events of the sections too. */
+    public Optional<Played> helped() {
+      return helped;
+    }
+
+    @Override
+    public <T> T fold(Cases<T> cases) {
+      return cases.stranded(this);
     }
   }
 }

@@ -38,6 +38,7 @@ public final class Auditor {
   private final Working whole;
   private final CertificateAudit onParted;
   private final CertificateAudit onWhole;
+  private final RestoringAudit restoring;
   private final Map<String, OfSubject> subjects = new HashMap<>();
 
   private Auditor(Box box, Claims claims) {
@@ -47,6 +48,7 @@ public final class Auditor {
     this.whole = Working.whole(box);
     this.onParted = new CertificateAudit(parted);
     this.onWhole = new CertificateAudit(whole);
+    this.restoring = new RestoringAudit(box, whole, onWhole);
   }
 
   /**
@@ -78,10 +80,23 @@ public final class Auditor {
 
   private Audited audit(Requirement r) {
     Claim claim = (r.possibility() ? claims.possibilities() : claims.safety()).get(r.id());
-    if (claim instanceof Claim.Reached reached) {
+    if (r instanceof Requirement.FrameCanBeRestored) {
+      return restoring(r, claim);
+    } else if (claim instanceof Claim.Reached reached) {
       return r.possibility() ? shown(r, reached) : broken(r, reached);
     } else if (claim instanceof Claim.Never never) {
       return r.possibility() ? impossible(r, never.certificate()) : proved(r, never.certificate());
+    }
+    return new Audited.Undecided(r, reason(claim));
+  }
+
+  private Audited restoring(Requirement r, Claim claim) {
+    if (claim instanceof Claim.Restorable restorable) {
+      return restoring.restorable(r, restorable);
+    } else if (claim instanceof Claim.Stranded stranded) {
+      return restoring.stranded(r, stranded);
+    } else if (claim instanceof Claim.Reached || claim instanceof Claim.Never) {
+      throw new Disagreement(r.id() + ": claimed as another possibility would be");
     }
     return new Audited.Undecided(r, reason(claim));
   }
@@ -146,7 +161,7 @@ public final class Auditor {
     return played;
   }
 
-  private static Played play(String what, Working working, Run run) {
+  static Played play(String what, Working working, Run run) {
     Played played;
     try {
       played = Played.of(working, run);
@@ -170,7 +185,7 @@ public final class Auditor {
     return undecided(r, result);
   }
 
-  private static Audited undecided(Requirement r, CertificateAudit.Result open) {
+  static Audited undecided(Requirement r, CertificateAudit.Result open) {
     return new Audited.Undecided(
         r, "its certificate: " + ((CertificateAudit.Result.Open) open).reason());
   }

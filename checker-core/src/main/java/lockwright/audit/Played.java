@@ -82,6 +82,11 @@ public final class Played {
     return states;
   }
 
+  /** The state at the end. */
+  State last() {
+    return states.get(states.size() - 1);
+  }
+
   /** The first movement that is not free, if any. */
   Optional<Step> firstHeld() {
     return steps.stream().filter(s -> !s.followsRules()).findFirst();

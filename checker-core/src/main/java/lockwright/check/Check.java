@@ -32,6 +32,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
    * <ol>
    *   <li>Search with whole strokes: the possibilities, and what the requirements of safety speak
    *       about.
+   *   <li>Searches with whole strokes: whether the frame can be restored.
    *   <li>Search with parted strokes: the breaches, and what the first search did not reach.
    *   <li>Audit every claim, with the second reading of the box.
    * </ol>
@@ -46,6 +47,16 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     Encoded whole = Encoder.whole(box);
     Found possible = searcher.search(new Job(whole.system(), limits), progress);
     Map<String, Claim> ofWhole = whole.names().claims(possible.verdicts());
+    Map<String, String> decidedBy = new HashMap<>(possible.decidedBy());
+
+    for (Requirement requirement : box.requirements()) {
+      if (requirement instanceof Requirement.FrameCanBeRestored) {
+        progress.accept("possibility: restoring the frame");
+        Restoration restoration = new Restoration(limits, searcher, progress, box, whole);
+        ofWhole.put(requirement.id(), restoration.claim());
+        restoration.decidedBy().ifPresent(by -> decidedBy.put(requirement.id(), by));
+      }
+    }
 
     progress.accept("safety: parted strokes");
     Encoded parted = Encoder.parted(box).without(reached(ofWhole));
@@ -55,7 +66,6 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     progress.accept("audit");
     List<Audited> audited = Auditor.audit(box, claims(box, ofWhole, ofParted));
 
-    Map<String, String> decidedBy = new HashMap<>(possible.decidedBy());
     decidedBy.putAll(safe.decidedBy());
     return new Findings(box, digests, audited, decidedBy, safe.solver());
   }

@@ -48,7 +48,7 @@ public record EntryTrials(Limits limits, Searcher searcher, Consumer<String> pro
     for (Audited audited : findings.audited()) {
       if (audited instanceof Audited.Proved proved) {
         known.add(proved.certificate());
-      } else if (!(audited instanceof Audited.Shown)) {
+      } else if (!(audited instanceof Audited.Shown || audited instanceof Audited.Restorable)) {
         return findings.with(Entries.DOES_NOT_HOLD);
       }
     }

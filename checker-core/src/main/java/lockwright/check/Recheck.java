@@ -89,7 +89,12 @@ public final class Recheck {
   /** The entries of the table, each audited again without it, if they were tried. */
   private static Entries entries(Box box, List<Audited> audited, RecordedEntries recorded) {
     boolean holds =
-        audited.stream().allMatch(a -> a instanceof Audited.Proved || a instanceof Audited.Shown);
+        audited.stream()
+            .allMatch(
+                a ->
+                    a instanceof Audited.Proved
+                        || a instanceof Audited.Shown
+                        || a instanceof Audited.Restorable);
     if (recorded.notTried().equals(Entries.NOT_ASKED_FOR.notTried())) {
       return Entries.NOT_ASKED_FOR;
     } else if (!recorded.notTried().isEmpty()) {

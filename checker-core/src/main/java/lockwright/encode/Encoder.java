@@ -18,7 +18,7 @@ import lockwright.system.TransitionSystem;
 /**
  * Makes a box into a transition system: {@link #parted} for safety, with the breaches of its
  * requirements and what they speak about as targets; {@link #whole} for possibility, with its
- * goals.
+ * goals. For what asks to restore the frame see {@link Restoring}.
  */
 public final class Encoder {
   private Encoder() {}
@@ -94,7 +94,8 @@ public final class Encoder {
     List<Target> all = new ArrayList<>();
     Map<String, Subject> subjects = new LinkedHashMap<>();
     for (Requirement requirement : box.requirements()) {
-      if (requirement.possibility() == possibility) {
+      if (requirement.possibility() == possibility
+          && !(requirement instanceof Requirement.FrameCanBeRestored)) {
         all.add(targets.of(requirement));
       }
       requirement.speaksAbout().stream()

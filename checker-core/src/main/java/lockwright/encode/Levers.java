@@ -27,6 +27,8 @@ import lockwright.system.Transition.Effect;
  * The movements of levers and of the points of ground frames; `docs/meaning.md` 2.1, 2.3, 3, 4.3.
  */
 final class Levers {
+  private static final List<String> ENDS = List.of("N", "R");
+
   private final Box box;
   private final Vocabulary words;
   private final Strokes strokes;
@@ -197,11 +199,18 @@ final class Levers {
   }
 
   /**
-   * That no forbidden combination comes about, and that what a ground frame or a gate lock holds is
-   * held.
+   * That no forbidden combination comes about, that what a ground frame or a gate lock holds is
+   * held; and that by whole strokes nothing is left part-way, and what does not move stays normal.
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
+    if (strokes == Strokes.WHOLE) {
+      for (Lever lever : box.frame().levers()) {
+        clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));
+      }
+      pointsInOrderOfPlan().forEach(p -> clauses.add(at(Quantity.points(p), ENDS)));
+      gatesUnderLock().keySet().forEach(c -> clauses.add(at(Quantity.gates(c), ENDS)));
+    }
     box.layout()
         .pointsOfGroundFrames()
         .forEach(
@@ -224,5 +233,9 @@ final class Levers {
                             words.among(Quantity.lever(lock.id()), outAt(lock).name()),
                             words.among(Quantity.gates(crossing), "N")))));
     return clauses;
+  }
+
+  private Clause at(Quantity quantity, List<String> positions) {
+    return new Clause(List.of(words.among(quantity, positions.toArray(String[]::new))));
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import lockwright.railway.requirement.Expectation;
 import lockwright.railway.requirement.Requirement;
 import lockwright.spec.Message;
@@ -49,14 +50,19 @@ final class WaiversBuilder {
       problems.add(
           Message.WAIVER_VERDICT,
           item.verdict().get().at(),
-          "a requirement of "
-              + (requirement.possibility() ? "possibility" : "safety")
-              + " is never "
-              + item.verdict().get().text(),
-          requirement.possibility()
-              ? "write impossible or undecided"
-              : "write broken, empty or undecided");
+          item.id().quoted() + " is never " + item.verdict().get().text(),
+          "write " + possible(requirement));
     }
+  }
+
+  /** "broken, empty or undecided". */
+  private static String possible(Requirement requirement) {
+    List<String> all =
+        Stream.of(Expectation.Verdict.values())
+            .filter(v -> v.fits(requirement))
+            .map(Expectation.Verdict::toString)
+            .toList();
+    return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
   }
 
   private static Expectation.Verdict verdict(WaiversFile.Item item) {

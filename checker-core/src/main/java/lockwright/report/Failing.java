@@ -10,7 +10,7 @@ final class Failing implements Audited.Cases<Optional<Expectation.Verdict>> {
 
   private Failing() {}
 
-  /** Empty for the two that do not. */
+  /** Empty for those that do not. */
   static Optional<Expectation.Verdict> of(Audited audited) {
     return audited.fold(CASES);
   }
@@ -43,5 +43,15 @@ final class Failing implements Audited.Cases<Optional<Expectation.Verdict>> {
   @Override
   public Optional<Expectation.Verdict> impossible(Audited.Impossible impossible) {
     return Optional.of(Expectation.Verdict.IMPOSSIBLE);
+  }
+
+  @Override
+  public Optional<Expectation.Verdict> restorable(Audited.Restorable restorable) {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<Expectation.Verdict> stranded(Audited.Stranded stranded) {
+    return Optional.of(Expectation.Verdict.BROKEN);
   }
 }

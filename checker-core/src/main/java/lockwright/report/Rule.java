@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import lockwright.railway.requirement.Requirement;
 
-/** What the requirements of safety say, in the words of the catalogue, and how each is broken. */
+/**
+ * What the requirements that a sequence can break say, in the words of the catalogue, and how each
+ * is broken: those of safety, and that the frame can be restored.
+ */
 public final class Rule {
   private static final Map<String, String> WORDS =
       Map.ofEntries(
@@ -58,7 +61,12 @@ public final class Rule {
               "siding locked",
               "Points of a ground frame that tokens of a section release are away from normal only with"
                   + " a token in its lock, and while one is in it no other token of the section is"
-                  + " out."));
+                  + " out."),
+          Map.entry(
+              "frame can be restored",
+              "From every state that can be come to, levers, points of ground frames and gates can be"
+                  + " worked so that all levers are normal again, and nothing need happen in the"
+                  + " sections for it."));
 
   private Rule() {}
 
@@ -128,6 +136,8 @@ public final class Rule {
           + " goes off into section "
           + r.section()
           + ", and no withdrawal here has earned it";
+    } else if (requirement instanceof Requirement.FrameCanBeRestored) {
+      return "from here no strokes of levers, points or gates lead to all levers normal";
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       return "signals "
           + r.first()
@@ -143,6 +153,6 @@ public final class Rule {
           + r.section()
           + " is out";
     }
-    throw new IllegalArgumentException(requirement.id() + " is no requirement of safety");
+    throw new IllegalArgumentException(requirement.id() + " is not broken by a sequence");
   }
 }

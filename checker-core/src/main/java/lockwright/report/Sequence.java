@@ -63,6 +63,12 @@ public final class Sequence {
     return new Sequence(box, played);
   }
 
+  /** Whole strokes and events in words, one after another: "pull 3 Bolt, replace 2 Points". */
+  public static String words(Box box, List<Event> events) {
+    MovementWords words = new MovementWords(box, box.sections().size() > 1);
+    return String.join(", ", events.stream().map(words::of).toList());
+  }
+
   /** Both half-strokes as one, if they are the two of one stroke; else null. */
   private static Event joined(Event first, Event then) {
     if (first instanceof Event.LeverMoves a

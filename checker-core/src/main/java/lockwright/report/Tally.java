@@ -2,7 +2,7 @@ package lockwright.report;
 
 import lockwright.audit.Audited;
 
-/** How many requirements have each verdict. */
+/** How many requirements have each verdict, by its word. */
 public record Tally(int proved, int empty, int broken, int undecided, int shown, int impossible) {
   static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0);
 
@@ -36,6 +36,16 @@ public record Tally(int proved, int empty, int broken, int undecided, int shown,
         @Override
         public Tally impossible(Audited.Impossible impossible) {
           return new Tally(0, 0, 0, 0, 0, 1);
+        }
+
+        @Override
+        public Tally restorable(Audited.Restorable restorable) {
+          return new Tally(0, 0, 0, 0, 1, 0);
+        }
+
+        @Override
+        public Tally stranded(Audited.Stranded stranded) {
+          return new Tally(0, 0, 1, 0, 0, 0);
         }
       };
 

@@ -41,6 +41,25 @@ public record Transition(String name, Term guard, List<Effect> effects) {
     return among;
   }
 
+  /** What must hold before for {@code term} to hold afterwards; the guard is not part of it. */
+  public Term before(Term term) {
+    if (term instanceof Term.Is is) {
+      return touches(is.variable())
+          ? Term.or(
+              before(new Among(is.variable(), List.of(is.value()))).values().stream()
+                  .map(value -> Term.is(is.variable(), value))
+                  .toList())
+          : term;
+    } else if (term instanceof Term.Not not) {
+      return Term.not(before(not.term()));
+    } else if (term instanceof Term.And and) {
+      return Term.and(and.terms().stream().map(this::before).toList());
+    } else if (term instanceof Term.Or or) {
+      return Term.or(or.terms().stream().map(this::before).toList());
+    }
+    throw new IllegalArgumentException("a term of no known kind: " + term);
+  }
+
   public boolean touches(int variable) {
     for (Effect effect : effects) {
       if (effect.variable() == variable) {

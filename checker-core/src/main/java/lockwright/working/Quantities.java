@@ -116,6 +116,12 @@ final class Quantities {
     return satisfies(quantity, v -> wanted.contains(quantity.values().get(v)));
   }
 
+  /** Each quantity has the value that it has in the state. */
+  Condition stand(State state) {
+    return Condition.all(
+        IntStream.range(0, all.size()).mapToObj(i -> is(all.get(i), state.value(i))).toList());
+  }
+
   /** The count, from 0, is such a number. */
   Condition satisfies(Quantity quantity, IntPredicate wanted) {
     BitSet set = new BitSet();

@@ -24,16 +24,20 @@ import lockwright.railway.words.Quantity;
  */
 public final class Working {
   private final Quantities quantities;
-  private final Beginnings beginnings;
+  private final Condition beginning;
+  private final Iterable<State> beginnings;
   private final List<Movement> movements;
   private final Map<Event, Movement> byEvent = new LinkedHashMap<>();
   private final Breaches breaches;
   private final Locking locking;
   private final FrameMovements frame;
+  private final WaysBack waysBack;
 
   private Working(Box box, Strokes strokes, Optional<Entry> leftOut) {
     quantities = new Quantities(box);
-    beginnings = new Beginnings(box, quantities);
+    Beginnings normal = new Beginnings(box, quantities);
+    beginning = normal.condition();
+    beginnings = normal;
     Apparatus apparatus = new Apparatus(box, quantities);
     locking = new Locking(box, apparatus, strokes == Strokes.WHOLE, leftOut);
     frame = new FrameMovements(box, quantities, apparatus, locking, strokes);
@@ -43,6 +47,20 @@ public final class Working {
     movements = List.copyOf(all);
     movements.forEach(m -> byEvent.put(m.event(), m));
     breaches = new Breaches(box, quantities, apparatus, movements);
+    waysBack = new WaysBack(box, apparatus, byEvent);
+  }
+
+  /** The same worked from one state, by movements of the frame alone. */
+  private Working(Working whole, State from) {
+    quantities = whole.quantities;
+    beginning = whole.quantities.stand(from);
+    beginnings = List.of(from);
+    movements = whole.movements.stream().filter(m -> WaysBack.ofFrame(m.event())).toList();
+    movements.forEach(m -> byEvent.put(m.event(), m));
+    breaches = whole.breaches;
+    locking = whole.locking;
+    frame = whole.frame;
+    waysBack = whole.waysBack;
   }
 
   /**
@@ -70,6 +88,14 @@ public final class Working {
     return new Working(box, Strokes.WHOLE, Optional.empty());
   }
 
+  /**
+   * The working of {@link #whole} with that state as its only beginning, and with no movement but
+   * those of levers, points of ground frames and gates: what can be done to restore the frame.
+   */
+  public static Working restoring(Box box, State from) {
+    return new Working(whole(box), from);
+  }
+
   /** Levers, points of ground frames, then for each section what 4.1 names, in its order. */
   public List<Quantity> quantities() {
     return quantities.all();
@@ -87,7 +113,7 @@ public final class Working {
 
   /** Holds in the beginnings, and nowhere else. */
   public Condition beginning() {
-    return beginnings.condition();
+    return beginning;
   }
 
   /** The beginnings one by one, in order of the quantities and their values; made as asked for. */
@@ -119,6 +145,21 @@ public final class Working {
   /** Where a possibility is shown. */
   public Condition goal(Requirement requirement) {
     return breaches.goal(requirement);
+  }
+
+  /** All levers are N. */
+  public Condition allNormal() {
+    return waysBack.allNormal();
+  }
+
+  /**
+   * A lever is not N, and neither a single stroke to N nor one of these ways back can be made, each
+   * of its movements in turn.
+   *
+   * @throws IllegalArgumentException if one is no way back, after which less is away from N
+   */
+  public Condition stuck(List<List<Event>> ways) {
+    return waysBack.stuck(ways);
   }
 
   /** Where a subject comes about. */

@@ -130,6 +130,16 @@ class AuditorTest {
     public String impossible(Audited.Impossible impossible) {
       return "impossible";
     }
+
+    @Override
+    public String restorable(Audited.Restorable restorable) {
+      return "restorable in " + restorable.ways().size() + " ways";
+    }
+
+    @Override
+    public String stranded(Audited.Stranded stranded) {
+      return "stranded in " + stranded.played().steps().size();
+    }
   }
 
   @Test

@@ -89,11 +89,11 @@ class ExpectationsTest {
     assertThat(findings.tally().proved()).isEqualTo(6);
     assertThat(Summary.passed(findings).get(0))
         .startsWith(
-            "Alder Fen: 6 requirements of safety proved, 6 possibilities shown,"
+            "Alder Fen: 6 requirements of safety proved, 7 possibilities shown,"
                 + " 1 broken as expected, 1 broken as waived (in this process;");
     assertThat(FullLog.of(findings))
         .contains(
-            "\n12 of 14 requirements proved or shown, 1 broken as expected, 1 broken as waived\n",
+            "\n13 of 15 requirements proved or shown, 1 broken as expected, 1 broken as waived\n",
             """
 
             Expected and waived: 2 hold (on 2031-04-30)
@@ -113,7 +113,7 @@ class ExpectationsTest {
     assertThat(failing(findings)).containsExactly(SET);
     assertThat(findings.passes()).isFalse();
     assertThat(Summary.failed(findings).get(0))
-        .isEqualTo("Alder Fen: 1 of 14 requirements fails (1 broken), 1 broken as waived");
+        .isEqualTo("Alder Fen: 1 of 15 requirements fails (1 broken), 1 broken as waived");
     assertThat(Summary.failing(findings)).containsExactly("broken: points set: signal 1");
   }
 
@@ -127,7 +127,7 @@ class ExpectationsTest {
     assertThat(state(late, CONFLICT)).isEqualTo(State.PAST_ITS_DATE);
     assertThat(Summary.failed(late))
         .containsExactly(
-            "Alder Fen: 1 of 14 requirements fails (1 past its date), 1 broken as expected",
+            "Alder Fen: 1 of 15 requirements fails (1 past its date), 1 broken as expected",
             "broken, waived only until 2031-04-30: no conflict: signals 1 and 2",
             "  it is past its date: mend what fails, or have it waived anew at waivers.yaml:4:3");
   }
@@ -140,7 +140,7 @@ class ExpectationsTest {
     assertThat(state(findings, KEPT)).isEqualTo(State.NO_LONGER_BITES);
     assertThat(Summary.failed(findings))
         .containsExactly(
-            "Alder Fen: 1 of 14 requirements fails (1 no longer bites), 2 broken as expected",
+            "Alder Fen: 1 of 15 requirements fails (1 no longer bites), 2 broken as expected",
             "proved, and not broken as waived: points set: signal 2",
             "  it no longer bites: take it out at waivers.yaml:4:3, or write the verdict that is"
                 + " so");

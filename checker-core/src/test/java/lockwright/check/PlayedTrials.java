@@ -51,7 +51,10 @@ final class PlayedTrials {
 
   static PlayedTrials of(Box box) {
     List<String> possible =
-        box.requirements().stream().filter(Requirement::possibility).map(Requirement::id).toList();
+        box.requirements().stream()
+            .filter(r -> r.possibility() && !(r instanceof Requirement.FrameCanBeRestored))
+            .map(Requirement::id)
+            .toList();
     Encoded all = Encoder.whole(box);
     Encoded whole =
         all.without(

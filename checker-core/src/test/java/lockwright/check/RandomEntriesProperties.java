@@ -74,7 +74,11 @@ class RandomEntriesProperties {
   private static boolean holds(Box box, BruteForce parted) {
     BruteForce whole = BruteForce.of(Working.whole(box));
     for (Requirement r : box.requirements()) {
-      if (r.possibility()
+      if (r instanceof Requirement.FrameCanBeRestored) {
+        if (whole.shortest(r).isPresent()) {
+          return false;
+        }
+      } else if (r.possibility()
           ? whole.shortest(r).isEmpty()
           : parted.shortest(r).isPresent()
               || r.speaksAbout().stream().anyMatch(s -> parted.shortest(s).isEmpty())) {

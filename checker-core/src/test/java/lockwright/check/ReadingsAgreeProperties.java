@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
+import lockwright.encode.Restoring;
 import lockwright.railway.Box;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Route;
@@ -46,6 +48,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
  */
 class ReadingsAgreeProperties {
   private static final int STATES = 150;
+  private static final int WAYS = 2;
   private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
 
   @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
@@ -53,7 +56,9 @@ class ReadingsAgreeProperties {
     Random random = new Random(seed);
     Box box = RandomBox.of(random);
     Readings.of(Working.parted(box), Encoder.parted(box).system()).compare(box, random);
-    Readings.of(Working.whole(box), Encoder.whole(box).system()).compare(box, random);
+    Encoded encoded = Encoder.whole(box);
+    Readings whole = Readings.of(Working.whole(box), encoded.system());
+    whole.restoring(new Restoring(box, encoded), whole.compare(box, random), random);
     box.locking().stream()
         .map(Entry::kind)
         .distinct()
@@ -113,8 +118,9 @@ class ReadingsAgreeProperties {
       return new Readings(working, system, names.stream().mapToInt(keys::indexOf).toArray());
     }
 
-    void compare(Box box, Random random) {
-      compare(box, random, STATES);
+    /** And returns the states that it comes to. */
+    BruteForce compare(Box box, Random random) {
+      return compare(box, random, STATES);
     }
 
     /** The same of every state that is reached. */
@@ -122,7 +128,7 @@ class ReadingsAgreeProperties {
       compare(box, random, Integer.MAX_VALUE);
     }
 
-    private void compare(Box box, Random random, int most) {
+    private BruteForce compare(Box box, Random random, int most) {
       working.beginnings().forEach(b -> assertThat(system.initial().holds(in(b))).isTrue());
       Map<Target, Breach> targets = new LinkedHashMap<>();
       for (Requirement requirement : box.requirements()) {
@@ -143,6 +149,44 @@ class ReadingsAgreeProperties {
       for (int i = 0; i < STATES; i++) {
         State state = any(random);
         targets.forEach((target, breach) -> breaches(target, breach, state));
+      }
+      return reached;
+    }
+
+    /**
+     * Where the frame is stuck, with a way back: one stroke away, another back, and the first back.
+     */
+    void restoring(Restoring restoring, BruteForce reached, Random random) {
+      List<Event> strokes =
+          working.movements().stream()
+              .map(Movement::event)
+              .filter(e -> !(e instanceof Event.AtInstrument))
+              .toList();
+      for (int i = 0; i < WAYS; i++) {
+        int there = random.nextInt(strokes.size() / 2) * 2; // N to R; the next is R to N
+        int other = random.nextInt(strokes.size() / 2) * 2;
+        List<Event> way =
+            List.of(strokes.get(there), strokes.get(other + 1), strokes.get(there + 1));
+        boolean levers =
+            strokes.get(there) instanceof Event.LeverMoves
+                == strokes.get(other) instanceof Event.LeverMoves;
+        if (other == there || !levers) {
+          continue;
+        }
+        Target stuck = restoring.stuck(List.of(way)).system().targets().get(0);
+        Condition condition = working.stuck(List.of(way));
+        int every = Math.max(1, reached.states() / STATES);
+        int[] number = {0};
+        reached.forEach(
+            state -> {
+              if (number[0]++ % every == 0) {
+                same("stuck", state, stuck.states().holds(in(state)), condition);
+              }
+            });
+        for (int n = 0; n < STATES; n++) {
+          State state = any(random);
+          same("stuck", state, stuck.states().holds(in(state)), condition);
+        }
       }
     }
 

@@ -44,6 +44,13 @@ class RecheckTest {
   private static final byte[] PROVED_RESULT = result(JUNCTION);
   private static final byte[] BROKEN_RESULT = result(BROKEN);
 
+  /** Restored by a way back, and with gates that have a lock. */
+  private static final Box BACK = Boxes.test("every-form");
+
+  private static final Box STRANDED = Boxes.test("restored-by-a-token");
+  private static final byte[] BACK_RESULT = result(BACK);
+  private static final byte[] STRANDED_RESULT = result(STRANDED);
+
   private static Box without(Box box, String entry) {
     return box.withLocking(box.locking().stream().filter(e -> !e.words().equals(entry)).toList());
   }
@@ -109,8 +116,20 @@ class RecheckTest {
   @Test
   void what_a_check_found_stands_be_it_good_or_bad() {
     Box section = Boxes.test("calling-on-into-section");
-    for (Box box : List.of(JUNCTION, BROKEN, section)) {
-      byte[] result = box == section ? result(box) : box == BROKEN ? BROKEN_RESULT : PROVED_RESULT;
+    Map<Box, byte[]> results =
+        Map.of(
+            JUNCTION,
+            PROVED_RESULT,
+            BROKEN,
+            BROKEN_RESULT,
+            section,
+            result(section),
+            BACK,
+            BACK_RESULT,
+            STRANDED,
+            STRANDED_RESULT);
+    for (Box box : results.keySet()) {
+      byte[] result = results.get(box);
       Recheck.Outcome outcome = recheck(box, result);
       assertThat(outcome).isInstanceOf(Recheck.Outcome.Stands.class);
       Findings findings = ((Recheck.Outcome.Stands) outcome).findings();
@@ -180,6 +199,30 @@ class RecheckTest {
     result.set("requirements", good.get("requirements"));
     result.set("counts", good.get("counts"));
     result.set("passes", good.get("passes"));
+  }
+
+  private static ObjectNode restoring(JsonNode result) {
+    return (ObjectNode) result.findParents("restoring").get(0).get("restoring");
+  }
+
+  @Test
+  void what_is_said_of_restoring_is_audited_too() {
+    Consumer<ObjectNode> noWays = json -> restoring(json).putArray("ways");
+    refused(BACK, edited(BACK_RESULT, noWays), "does not stand", "does not exclude");
+    Consumer<ObjectNode> halfWay =
+        json -> ((ArrayNode) restoring(json).get("ways").get(0)).remove(2);
+    refused(BACK, edited(BACK_RESULT, halfWay), "does not stand", "no way back");
+    Consumer<ObjectNode> otherRun =
+        json -> {
+          JsonNode stranded = json.findParents("restoring").get(0);
+          restoring(json).set("helped", stranded.at("/sequence/run"));
+        };
+    refused(STRANDED, edited(STRANDED_RESULT, otherRun), "does not stand", "to all levers N");
+    Consumer<ObjectNode> otherCertificate =
+        json ->
+            restoring(json)
+                .put("certificate", json.at("/requirements/0/proof/certificate").textValue());
+    refused(STRANDED, edited(STRANDED_RESULT, otherCertificate), "does not stand");
   }
 
   @Test

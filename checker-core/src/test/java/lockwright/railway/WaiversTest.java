@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,25 @@ class WaiversTest {
             "YAML-106 waivers.yaml:3:53");
     assertThat(built.box()).isEmpty();
     assertThat(built.expectations()).isEmpty();
+  }
+
+  @Test
+  void the_one_possibility_that_a_sequence_breaks_may_be_expected_to_be_broken()
+      throws IOException {
+    String restored = "expected:\n  'frame can be restored: all levers': {verdict: ";
+    assertThat(with(restored + "broken, reason: r}\n").problems()).isEmpty();
+    assertThat(with(restored + "undecided, reason: r}\n").problems()).isEmpty();
+    for (String never : List.of("impossible", "empty")) {
+      assertThat(with(restored + never + ", reason: r}\n").problems())
+          .hasSize(1)
+          .allMatch(p -> p.code().equals("WAIV-104"))
+          .allMatch(p -> p.fix().equals("write broken or undecided"));
+    }
+    assertThat(
+            with("expected:\n  'lever can be moved: lever 1': {verdict: broken, reason: r}\n")
+                .problems())
+        .hasSize(1)
+        .allMatch(p -> p.fix().equals("write impossible or undecided"));
   }
 
   @Test

@@ -1,7 +1,10 @@
 package lockwright.working;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -80,6 +83,10 @@ public final class BruteForce {
 
   /** The least number of movements that breaks, or (for a possibility) shows, the requirement. */
   public OptionalInt shortest(Requirement requirement) {
+    if (requirement instanceof Requirement.FrameCanBeRestored) {
+      int first = restored().nextClearBit(0);
+      return first < count ? OptionalInt.of(distances[first]) : OptionalInt.empty();
+    }
     if (requirement.possibility()) {
       return shortest(working.goal(requirement));
     }
@@ -91,6 +98,55 @@ public final class BruteForce {
     }
     int moved = byMovement.getAsInt() + 1;
     return OptionalInt.of(byState.isPresent() ? Math.min(moved, byState.getAsInt()) : moved);
+  }
+
+  /** Whether movements other than those at instruments lead from a state to all levers N. */
+  public boolean restored(State state) {
+    return restored().get(table[slot(pack(state.raw()))] - 1);
+  }
+
+  /**
+   * The states of which that is so: backwards from all levers N, by one movement more each time.
+   */
+  private BitSet restored() {
+    List<List<Integer>> before = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      before.add(new ArrayList<>());
+    }
+    BitSet restored = new BitSet();
+    Deque<Integer> open = new ArrayDeque<>();
+    int[] values = new int[sizes.length];
+    for (int i = 0; i < count; i++) {
+      unpack(reached[i], values);
+      for (int m = 0; m < movements.length; m++) {
+        if (!(movements[m].event() instanceof Event.AtInstrument) && needs[m].evaluate(values)) {
+          before.get(table[slot(pack(movements[m].after(values)))] - 1).add(i);
+        }
+      }
+      if (leversNormal(values)) {
+        restored.set(i);
+        open.add(i);
+      }
+    }
+    while (!open.isEmpty()) {
+      for (int i : before.get(open.remove())) {
+        if (!restored.get(i)) {
+          restored.set(i);
+          open.add(i);
+        }
+      }
+    }
+    return restored;
+  }
+
+  private boolean leversNormal(int[] values) {
+    for (int i = 0; i < values.length; i++) {
+      Quantity quantity = working.quantities().get(i);
+      if (quantity.key().startsWith("lever ") && !quantity.values().get(values[i]).equals("N")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The least number of movements by which the subject comes about. */
@@ -146,11 +202,16 @@ public final class BruteForce {
     }
   }
 
-  private void add(int[] values, int distance) {
+  private long pack(int[] values) {
     long packed = 0;
     for (int i = 0; i < values.length; i++) {
       packed += weights[i] * values[i];
     }
+    return packed;
+  }
+
+  private void add(int[] values, int distance) {
+    long packed = pack(values);
     int slot = slot(packed);
     if (table[slot] != 0) {
       return;

@@ -26,10 +26,16 @@ public record Expectation(
     /** Whether a requirement of this kind can have it. */
     public boolean fits(Requirement requirement) {
       return switch (this) {
-        case BROKEN, EMPTY -> !requirement.possibility();
-        case IMPOSSIBLE -> requirement.possibility();
+        case BROKEN -> !requirement.possibility() || restores(requirement);
+        case EMPTY -> !requirement.possibility();
+        case IMPOSSIBLE -> requirement.possibility() && !restores(requirement);
         case UNDECIDED -> true;
       };
+    }
+
+    /** The one possibility that is broken by a sequence. */
+    private static boolean restores(Requirement requirement) {
+      return requirement instanceof Requirement.FrameCanBeRestored;
     }
 
     /** The word, as in the file. */

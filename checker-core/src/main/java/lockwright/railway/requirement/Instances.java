@@ -51,7 +51,8 @@ record Instances(
             sectionSignalsApart(),
             sidingLocked(),
             routes.stream().map(Requirement.RouteCanBeCleared::new).toList(),
-            leverCanBeMoved())
+            worked().map(Requirement.LeverCanBeMoved::new).toList(),
+            frameCanBeRestored())
         .<Requirement>flatMap(List::stream)
         .toList();
   }
@@ -210,12 +211,15 @@ record Instances(
     return found;
   }
 
-  private List<Requirement> leverCanBeMoved() {
-    return frame.levers().stream()
-        .filter(l -> l.work().moves())
-        .map(Lever::id)
-        .<Requirement>map(Requirement.LeverCanBeMoved::new)
-        .toList();
+  private List<Requirement> frameCanBeRestored() {
+    return worked().findAny().isEmpty()
+        ? List.of()
+        : List.of(new Requirement.FrameCanBeRestored(worked().toList()));
+  }
+
+  /** The levers that are not spare or out of use. */
+  private Stream<String> worked() {
+    return frame.levers().stream().filter(l -> l.work().moves()).map(Lever::id);
   }
 
   private List<Route> routesOf(Signal signal, Predicate<Route> which) {

@@ -335,4 +335,29 @@ public sealed interface Requirement {
       return List.of();
     }
   }
+
+  /**
+   * @param levers those that are not spare or out of use, in the order of the frame
+   */
+  record FrameCanBeRestored(List<String> levers) implements Requirement {
+    @Override
+    public String name() {
+      return "frame can be restored";
+    }
+
+    @Override
+    public String subject() {
+      return "all levers";
+    }
+
+    @Override
+    public boolean possibility() {
+      return true;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of();
+    }
+  }
 }

@@ -71,9 +71,15 @@ record Concerns(
           NONE, NONE, NONE, NONE, List.of(r.groundFrame()), NONE, List.of(r.section()));
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
       return of(r.route());
+    } else if (requirement instanceof Requirement.FrameCanBeRestored r) {
+      return ofLevers(r.levers());
     }
     String lever = ((Requirement.LeverCanBeMoved) requirement).lever();
-    return new Concerns(NONE, NONE, NONE, List.of(lever), NONE, NONE, NONE);
+    return ofLevers(List.of(lever));
+  }
+
+  private static Concerns ofLevers(List<String> levers) {
+    return new Concerns(NONE, NONE, NONE, levers, NONE, NONE, NONE);
   }
 
   private static Concerns of(List<String> signals, List<String> routes, List<String> points) {

@@ -9,7 +9,8 @@ import java.util.List;
  * @param kind "safety" or "possibility"
  * @param decidedBy the engine
  * @param proof for the verdicts proved, empty and impossible
- * @param sequence for the verdicts broken and shown
+ * @param sequence for the verdicts broken and shown, but where the frame can be restored
+ * @param restoring for both of these verdicts on whether the frame can be restored
  * @param reason for the verdict undecided
  * @param assumptions the ids of those that a proof or a possibility shown rests on
  * @param expectation if its author expects or waives something
@@ -24,6 +25,7 @@ record Instance(
     String decidedBy,
     Proof proof,
     Sequence sequence,
+    Restoring restoring,
     String reason,
     List<String> assumptions,
     ExpectationPart expectation) {
@@ -35,6 +37,16 @@ record Instance(
    */
   record Proof(
       String certificate, List<String> checkedBy, List<Witness> witnesses, List<Absent> never) {}
+
+  /**
+   * @param certificate by its digest: that the frame is never stuck; or that it is not restored
+   *     from where the sequence ends
+   * @param ways for the verdict shown: the ways back besides single strokes, each in its movements
+   * @param helped for the verdict broken: the sequence gone on with, also at instruments, to all
+   *     levers N
+   */
+  record Restoring(
+      String certificate, List<String> checkedBy, List<List<EventPart>> ways, String helped) {}
 
   /** A subject, and the run that comes to it. */
   record Witness(String subject, String decidedBy, String run) {}

@@ -45,7 +45,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
     Instance.Sequence sequence =
         new Instance.Sequence(
             runs.half(a.played()), a.shortest(), breaksBy(r), missing(r, a.played()));
-    return instance(a, "broken", decidedBy(r.id()), null, sequence, null, null);
+    return instance(a, "broken", decidedBy(r.id()), null, sequence, null, null, null);
   }
 
   @Override
@@ -53,12 +53,41 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
     Requirement r = a.requirement();
     Instance.Sequence sequence =
         new Instance.Sequence(runs.whole(a.played()), a.shortest(), null, null);
-    return instance(a, "shown", decidedBy(r.id()), null, sequence, null, assumptions(r));
+    return instance(a, "shown", decidedBy(r.id()), null, sequence, null, null, assumptions(r));
+  }
+
+  @Override
+  public Instance restorable(Audited.Restorable a) {
+    List<List<EventPart>> ways =
+        a.ways().stream().map(way -> way.stream().map(EventPart::of).toList()).toList();
+    Instance.Restoring restoring =
+        new Instance.Restoring(
+            certificates.digest(a.certificate()), words(a.checkedBy()), ways, null);
+    return restoring(a, "shown", null, restoring);
+  }
+
+  @Override
+  public Instance stranded(Audited.Stranded a) {
+    Instance.Sequence sequence =
+        new Instance.Sequence(runs.whole(a.played()), false, breaksBy(a.requirement()), null);
+    Instance.Restoring restoring =
+        new Instance.Restoring(
+            certificates.digest(a.noWayBack()),
+            words(a.checkedBy()),
+            null,
+            a.helped().map(runs::whole).orElse(null));
+    return restoring(a, "broken", sequence, restoring);
+  }
+
+  private Instance restoring(
+      Audited a, String verdict, Instance.Sequence sequence, Instance.Restoring restoring) {
+    Requirement r = a.requirement();
+    return instance(a, verdict, decidedBy(r.id()), null, sequence, restoring, null, assumptions(r));
   }
 
   @Override
   public Instance undecided(Audited.Undecided a) {
-    return instance(a, "undecided", null, null, null, a.reason(), null);
+    return instance(a, "undecided", null, null, null, null, a.reason(), null);
   }
 
   /** "state", or "movement" if it is the last movement that is forbidden. */
@@ -78,7 +107,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
     Requirement r = a.requirement();
     Instance.Proof proof =
         new Instance.Proof(certificates.digest(certificate), words(by), witnesses, never);
-    return instance(a, verdict, decidedBy(r.id()), proof, null, null, assumptions(r));
+    return instance(a, verdict, decidedBy(r.id()), proof, null, null, null, assumptions(r));
   }
 
   private Instance instance(
@@ -87,6 +116,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
       String decidedBy,
       Instance.Proof proof,
       Instance.Sequence sequence,
+      Instance.Restoring restoring,
       String reason,
       List<String> assumptions) {
     Requirement r = a.requirement();
@@ -100,6 +130,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
         decidedBy,
         proof,
         sequence,
+        restoring,
         reason,
         assumptions,
         findings.judgement(a).map(ExpectationPart::of).orElse(null));

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lockwright.audit.Claims;
@@ -89,7 +90,9 @@ public final class Recorded {
   }
 
   private Claim verdict(JsonNode instance) {
-    if (instance.has("proof")) {
+    if (instance.has("restoring")) {
+      return restoring(instance, instance.required("restoring"));
+    } else if (instance.has("proof")) {
       return new Claim.Never(certificate(text(instance.required("proof"), "certificate")));
     } else if (instance.has("sequence")) {
       JsonNode sequence = instance.required("sequence");
@@ -97,6 +100,23 @@ public final class Recorded {
           run(text(sequence, "run")), sequence.required("shortest").asBoolean());
     }
     return new Claim.Unknown(text(instance, "reason"));
+  }
+
+  private Claim restoring(JsonNode instance, JsonNode restoring) {
+    Certificate certificate = certificate(text(restoring, "certificate"));
+    if (instance.has("sequence")) {
+      return new Claim.Stranded(
+          run(text(instance.required("sequence"), "run")),
+          certificate,
+          restoring.has("helped") ? Optional.of(run(text(restoring, "helped"))) : Optional.empty());
+    }
+    List<List<Event>> ways = new ArrayList<>();
+    for (JsonNode way : restoring.required("ways")) {
+      List<Event> events = new ArrayList<>();
+      way.forEach(e -> events.add(event(e)));
+      ways.add(events);
+    }
+    return new Claim.Restorable(ways, certificate);
   }
 
   private void decided(String target, JsonNode by) {

@@ -67,8 +67,13 @@ abstract class Lesson {
   /** What is said at a step, before its pictures. */
   abstract void told(Moment moment);
 
-  /** The question before the next step; the last has none. */
+  /** The question before the next step. */
   abstract void question(Moment moment);
+
+  /** Whether there is a question at the last step too, of what can be done from there. */
+  boolean asksAtTheEnd() {
+    return false;
+  }
 
   /** What is to be learnt from it: sections of their own. */
   abstract void toLearn();
@@ -142,7 +147,7 @@ abstract class Lesson {
     StepPage page = new StepPage(made, moment, m);
     page.pictures();
     page.seen();
-    if (!last(moment)) {
+    if (!last(moment) || asksAtTheEnd()) {
       question(moment);
     }
     m.close();

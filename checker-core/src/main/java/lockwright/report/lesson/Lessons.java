@@ -12,11 +12,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import lockwright.audit.Audited;
+import lockwright.audit.Played;
 import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.teaching.InLesson;
 import lockwright.railway.teaching.Teaching;
 import lockwright.railway.teaching.Words;
+import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.learner.LearnersFrame;
 import lockwright.report.picture.Pictures;
@@ -124,11 +126,21 @@ public final class Lessons {
             .orElse(Words.NONE);
     if (audited instanceof Audited.Broken broken) {
       return Optional.of(
-          RequirementLesson.of(made, requirement, broken.played(), true, words, problems));
+          RequirementLesson.of(
+              made, requirement, broken.played(), true, List.of(), words, problems));
+    } else if (audited instanceof Audited.Stranded stranded) {
+      List<Event> goOn =
+          stranded.helped().map(Played::steps).orElse(List.of()).stream()
+              .skip(stranded.played().steps().size())
+              .map(Played.Step::event)
+              .toList();
+      return Optional.of(
+          RequirementLesson.of(made, requirement, stranded.played(), true, goOn, words, problems));
     } else if (audited instanceof Audited.Shown shown
         && requirement instanceof Requirement.RouteCanBeCleared) {
       return Optional.of(
-          RequirementLesson.of(made, requirement, shown.played(), false, words, problems));
+          RequirementLesson.of(
+              made, requirement, shown.played(), false, List.of(), words, problems));
     }
     return Optional.empty();
   }

@@ -5,13 +5,15 @@ import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
 
 /** Which levers are free in the state of a step, to be thought about before the next one. */
-record Question(Moment moment, List<LeverNow> levers, Markup m) {
+record Question(String heading, Moment moment, List<LeverNow> levers, Markup m) {
+  static final String BEFORE_THE_NEXT_STEP = "Before the next step: which lever is free now?";
+
   private static final List<String> COLUMNS = List.of("lever", "stands at", "free?", "why not");
 
   void write() {
     String anchor = "question-" + moment.number();
     m.open("section", "class", "question", "aria-labelledby", anchor);
-    m.element("h3", "Before the next step: which lever is free now?", "id", anchor);
+    m.element("h3", heading, "id", anchor);
     m.open("div", "class", "ticks", "role", "group", "aria-labelledby", anchor);
     for (int i = 0; i < levers.size(); i++) {
       LeverNow lever = levers.get(i);

@@ -5,6 +5,7 @@ import java.util.List;
 import lockwright.audit.Played;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.teaching.Words;
+import lockwright.railway.words.Event;
 import lockwright.report.Rule;
 import lockwright.report.Sequence;
 import lockwright.spec.Problems;
@@ -14,38 +15,45 @@ import lockwright.working.Working;
 final class RequirementLesson extends Lesson {
   private final Requirement requirement;
   private final boolean breach;
+  private final List<Event> goOn;
   private final JsonNode instance;
 
   private RequirementLesson(
       Lessons.Made made,
       Requirement requirement,
       boolean breach,
+      List<Event> goOn,
       List<String> beginning,
       List<Moment> moments,
       TrainersWords trainer) {
     super(made, requirement.id(), beginning, moments, trainer);
     this.requirement = requirement;
     this.breach = breach;
+    this.goOn = goOn;
     instance = made.anchors().part("requirement", requirement.id());
   }
 
   /**
    * The lesson; words of the trainer's without a step are told.
    *
-   * @param played the run to the breach, by half-strokes, or to what is shown, by whole strokes
+   * @param played the run to the breach of a requirement of safety, by half-strokes, or of a
+   *     possibility, or to what is shown, by whole strokes
+   * @param goOn what restores the frame after that; empty, if nothing is known to
    */
   static RequirementLesson of(
       Lessons.Made made,
       Requirement requirement,
       Played played,
       boolean breach,
+      List<Event> goOn,
       Words words,
       Problems problems) {
     Sequence sequence = Sequence.of(made.box(), played);
     List<Moment> moments = Moment.of(played, sequence);
     TrainersWords trainer =
         TrainersWords.of(requirement.id(), words, made.box(), moments, problems);
-    return new RequirementLesson(made, requirement, breach, sequence.beginning(), moments, trainer);
+    return new RequirementLesson(
+        made, requirement, breach, goOn, sequence.beginning(), moments, trainer);
   }
 
   @Override
@@ -110,8 +118,19 @@ final class RequirementLesson extends Lesson {
 
   @Override
   void question(Moment moment) {
-    Working working = breach ? made.parted() : made.whole();
-    new Question(moment, LeverNow.all(made.box(), working, moment.state()), m).write();
+    Working working = byHalfStrokes() ? made.parted() : made.whole();
+    String asked = last(moment) ? "Which lever is free now?" : Question.BEFORE_THE_NEXT_STEP;
+    new Question(asked, moment, LeverNow.all(made.box(), working, moment.state()), m).write();
+  }
+
+  private boolean byHalfStrokes() {
+    return breach && !requirement.possibility();
+  }
+
+  /** Where the frame is not restored. */
+  @Override
+  boolean asksAtTheEnd() {
+    return breach && requirement.possibility();
   }
 
   /** At the step that the draft of a missing rule would have stopped. */
@@ -146,8 +165,16 @@ final class RequirementLesson extends Lesson {
       m.element("li", s.required("source").asText() + (known.equals("read") ? "" : "; " + known));
     }
     m.close();
+    if (!goOn.isEmpty()) {
+      m.element("h3", "What would put the frame back");
+      m.element(
+          "p",
+          "No strokes alone; but with what others do at the instruments it can be put back so: "
+              + Sequence.words(made.box(), goOn)
+              + ".");
+    }
     JsonNode missing = sequence().path("missing");
-    if (breach) {
+    if (byHalfStrokes()) {
       m.element("h3", "The rule that is perhaps missing");
       m.element(
           "p",
@@ -163,7 +190,7 @@ final class RequirementLesson extends Lesson {
 
   @Override
   void howToRead() {
-    if (breach) {
+    if (byHalfStrokes()) {
       m.element(
           "p",
           "Part-way means that a lever has left one end and not come to the other. An arm then"

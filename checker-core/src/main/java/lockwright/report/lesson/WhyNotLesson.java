@@ -225,7 +225,12 @@ final class WhyNotLesson extends Lesson {
   @Override
   void question(Moment moment) {
     if (moment.number() != refused()) {
-      new Question(moment, LeverNow.all(made.box(), made.whole(), moment.state()), m).write();
+      new Question(
+              Question.BEFORE_THE_NEXT_STEP,
+              moment,
+              LeverNow.all(made.box(), made.whole(), moment.state()),
+              m)
+          .write();
       return;
     }
     String anchor = "question-" + moment.number();

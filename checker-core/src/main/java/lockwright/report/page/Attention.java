@@ -80,6 +80,25 @@ final class Attention {
         "expectation");
   }
 
+  /** Why the frame is not restored from the end of the sequence. */
+  private void restoring(JsonNode restoring) {
+    if (restoring.isMissingNode()) {
+      return;
+    }
+    String digest = restoring.required("certificate").asText();
+    m.open("p")
+        .text("From there no strokes of levers, points or gates lead to all levers normal: ");
+    m.text("each clause of certificate ");
+    m.link(anchors.of("certificate", digest), digest.substring(0, 12));
+    m.text(" holds there, each such stroke keeps them all, and all levers normal does not.")
+        .close();
+    if (restoring.has("helped")) {
+      String run = restoring.required("helped").asText();
+      m.open("p").text("With what others do at the instruments it can be gone on with, to all ");
+      m.text("levers normal: ").link(anchors.of("run", run), run).close();
+    }
+  }
+
   /** "as waived": never "holds", which beside a verdict could be read of the requirement. */
   static String state(JsonNode expectation) {
     String state = expectation.required("state").asText();
@@ -111,10 +130,15 @@ final class Attention {
         sequence.required("breaksBy").asText().equals("movement")
             ? "The last movement is free, and should not be."
             : "As things stand after it, the requirement is broken.");
+    restoring(instance.path("restoring"));
     m.element(
         "p",
         sequence.required("shortest").asBoolean()
-            ? "The search found no sequence of fewer half-strokes and events."
+            ? "The search found no sequence of fewer "
+                + (run.required("strokes").asText().equals("half")
+                    ? "half-strokes"
+                    : "whole strokes")
+                + " and events."
             : "Perhaps a shorter sequence breaks it too.");
     if (!missing.isMissingNode()) {
       int stop = missing.required("stopsAt").asInt();

@@ -160,7 +160,8 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
         "p",
         "A certificate is a list of clauses. Each holds in every beginning, each movement keeps"
             + " them all, and no state that keeps them breaks a requirement that names it. This was"
-            + " checked with a second reading of the files, by code that does not search.");
+            + " checked with a second reading of the files, by code that does not search. One that a"
+            + " frame is not restored holds where the sequence ends, and strokes alone keep it.");
     m.open("p").text("To check all certificates and runs again, without a search: ");
     JsonNode date = result.path("expectations").path("date");
     m.element(
@@ -172,6 +173,7 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
     SortedMap<String, Integer> users = new TreeMap<>();
     for (JsonNode instance : result.required("requirements")) {
       use(instance.path("proof"), checkedBy, users);
+      use(instance.path("restoring"), checkedBy, users);
       instance.path("proof").path("never").forEach(n -> use(n, checkedBy, users));
     }
     for (JsonNode v : result.path("entries").path("verdicts")) {
@@ -220,6 +222,10 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
       if (instance.has("sequence")) {
         String word = Word.of(instance).word() + ": " + instance.required("id").asText();
         use(uses, instance.required("sequence").required("run").asText(), word);
+      }
+      JsonNode helped = instance.path("restoring").path("helped");
+      if (!helped.isMissingNode()) {
+        use(uses, helped.asText(), "with events: " + instance.required("id").asText());
       }
     }
     for (JsonNode v : result.path("entries").path("verdicts")) {

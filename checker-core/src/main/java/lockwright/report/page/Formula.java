@@ -27,6 +27,10 @@ final class Formula {
           List.of("moved(x)", "the movement that is made is one of x"),
           List.of("out(t), fresh(t)", "the tokens out of section t; those of them that are fresh"),
           List.of("always, some run", "in every state and movement of every run; in one of them"),
+          List.of(
+              "strokes lead to",
+              "whole strokes of levers, points of ground frames and gates, and nothing else, come"
+                  + " there"),
           List.of("\u00ac \u2227 \u2228 \u21d2", "not, and, or, if ... then"));
 
   private static final String AND = " \u2227 ";
@@ -115,6 +119,7 @@ final class Formula {
           "some run: clear(" + signals.get(0) + ")" + AND + any(routes, false);
       case "lever can be moved" ->
           "some run: lever " + concerns.required("levers").get(0).asText() + " at R";
+      case "frame can be restored" -> "always: strokes lead to all levers at N";
       default -> throw new IllegalArgumentException("no requirement of this version: " + instance);
     };
   }

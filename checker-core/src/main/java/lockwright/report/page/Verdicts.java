@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.StreamSupport;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Tables;
+import lockwright.report.result.Movements;
 import lockwright.report.result.Parts;
 
 /**
@@ -18,6 +19,10 @@ import lockwright.report.result.Parts;
  */
 final class Verdicts {
   private static final List<String> COLUMNS = List.of("verdict", "requirement", "rests on");
+
+  /** What is about all levers is about this, and not about each of them. */
+  private static final String FRAME = "frame";
+
   private static final List<List<String>> CHOICES =
       List.of(
           List.of("show-all", "all"),
@@ -84,6 +89,7 @@ final class Verdicts {
     for (JsonNode l : result.required("levers")) {
       groups.put("lever " + l.required("id").asText(), new Group(list(), list()));
     }
+    groups.put(FRAME, new Group(list(), list()));
     for (JsonNode instance : instances()) {
       boolean first = true;
       for (String thing : things(instance)) {
@@ -102,6 +108,9 @@ final class Verdicts {
 
   /** What an instance is about, the most telling first. */
   private Set<String> things(JsonNode instance) {
+    if (instance.required("name").asText().equals("frame can be restored")) {
+      return Set.of(FRAME);
+    }
     JsonNode concerns = instance.required("concerns");
     Set<String> things = new LinkedHashSet<>();
     concerns.required("signals").forEach(s -> things.add("signal " + s.asText()));
@@ -155,10 +164,15 @@ final class Verdicts {
 
   /** An anchor is one word, and a level crossing is two. */
   private static String named(String thing) {
-    return thing.startsWith("crossing ") ? "level " + thing : thing;
+    return thing.equals(FRAME)
+        ? "the frame"
+        : thing.startsWith("crossing ") ? "level " + thing : thing;
   }
 
   private String heading(String thing) {
+    if (thing.equals(FRAME)) {
+      return "The frame";
+    }
     int space = thing.indexOf(' ');
     String kind = thing.substring(0, space);
     String words = named(kind + " ") + anchors.labelled(kind, thing.substring(space + 1));
@@ -204,9 +218,39 @@ final class Verdicts {
       run(sequence.required("run").asText());
       m.text(", played");
     }
+    restoring(instance.path("restoring"));
     m.text(instance.has("reason") ? instance.required("reason").asText() : "");
+    needed(instance.required("id").asText());
     if (instance.has("assumptions")) {
       m.text("; assumptions ").link("assumptions", numbers(instance.required("assumptions")));
+    }
+  }
+
+  private void restoring(JsonNode restoring) {
+    if (restoring.isMissingNode()) {
+      return;
+    }
+    JsonNode ways = restoring.path("ways");
+    if (!ways.isMissingNode()) {
+      m.text("single strokes to N, one after another");
+      ways.forEach(way -> m.text("; or: " + new Movements(anchors).words(way)));
+    }
+    String digest = restoring.required("certificate").asText();
+    m.text("; certificate ").link(anchors.of("certificate", digest), digest.substring(0, 12));
+    m.text(", checked by: " + String.join(", ", Formula.names(restoring.required("checkedBy"))));
+  }
+
+  /** The entries without which, each left out alone, the instance breaks; where that was tried. */
+  private void needed(String instance) {
+    String before = "; breaks without entry ";
+    JsonNode verdicts = result.path("entries").path("verdicts");
+    for (int i = 0; i < verdicts.size(); i++) {
+      for (JsonNode breaks : verdicts.get(i).path("breaks")) {
+        if (breaks.required("requirement").asText().equals(instance)) {
+          m.text(before).link("entry-" + i, Integer.toString(i + 1));
+          before = ", ";
+        }
+      }
     }
   }
 
@@ -235,6 +279,9 @@ final class Verdicts {
   }
 
   private String anchor(String thing) {
+    if (thing.equals(FRAME)) {
+      return "whole-frame";
+    }
     int space = thing.indexOf(' ');
     return anchors.of(thing.substring(0, space), thing.substring(space + 1));
   }

@@ -108,16 +108,23 @@ public final class Instance {
         switch (verdict()) {
           case "proved" -> "is proved";
           case "shown" -> "is shown";
-          case "broken" ->
-              json.at("/sequence/breaksBy").asText().equals("movement")
-                  ? "is broken: the last movement is free, and should not be"
-                  : "is broken: as things stand after the sequence";
+          case "broken" -> "is broken: " + broken();
           case "empty" ->
               "cannot be broken, but is empty, since this never comes about: " + never();
           case "impossible" -> "can never come about, however the box is worked";
           default -> "is undecided, so nothing is known of it: " + json.required("reason").asText();
         };
     return id() + " " + words + expectation;
+  }
+
+  private String broken() {
+    if (json.has("restoring")) {
+      return "after the sequence no strokes of levers, points or gates lead to all levers normal"
+          + (json.get("restoring").has("helped") ? ", but with events at instruments they do" : "");
+    }
+    return json.at("/sequence/breaksBy").asText().equals("movement")
+        ? "the last movement is free, and should not be"
+        : "as things stand after the sequence";
   }
 
   private String never() {
@@ -147,13 +154,25 @@ public final class Instance {
     return words.isMissingNode() ? Optional.empty() : Optional.of(words.asText());
   }
 
-  /** What it is about, the most telling first, with the places where that is written. */
+  /**
+   * What it is about, the most telling first, with the places where that is written; of a frame
+   * that is not restored, the levers that are then away from normal.
+   */
   public List<Thing> things() {
     return things;
   }
 
+  /** The state after a run. */
+  private static JsonNode last(JsonNode run) {
+    JsonNode steps = run.required("steps");
+    return steps.isEmpty()
+        ? run.required("beginning")
+        : steps.get(steps.size() - 1).required("after");
+  }
+
   private List<Thing> things(JsonNode result) {
     JsonNode concerns = json.required("concerns");
+    Optional<JsonNode> stuck = json.has("restoring") ? run().map(Instance::last) : Optional.empty();
     List<Thing> all = new ArrayList<>();
     for (List<String> kind :
         List.of(
@@ -164,6 +183,10 @@ public final class Instance {
             List.of("levers", "lever", "lever"))) {
       for (JsonNode name : concerns.required(kind.get(0))) {
         JsonNode part = parts.part(kind.get(1), name.asText());
+        if (stuck.isPresent()
+            && stuck.get().path(kind.get(1) + " " + name.asText()).asText().equals("N")) {
+          continue;
+        }
         all.add(Thing.of(kind.get(2) + " " + name.asText(), part.required("at")));
       }
     }

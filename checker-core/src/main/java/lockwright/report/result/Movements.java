@@ -41,6 +41,15 @@ public final class Movements {
     return String.join("; ", words);
   }
 
+  /** Whole strokes in words, one after another: "pull 3 Bolt, replace 2 Points". */
+  public String words(JsonNode events) {
+    List<String> words = new ArrayList<>();
+    for (JsonNode event : events) {
+      words.add(done(new Move(event, event.path("to").asText(), event, event, 0)));
+    }
+    return String.join(", ", words);
+  }
+
   public List<Line> lines(JsonNode run) {
     List<Move> moves = new ArrayList<>();
     JsonNode before = run.required("beginning");

@@ -2,6 +2,7 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lockwright.audit.Audited;
 import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
@@ -68,12 +69,48 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
 
   @Override
   public List<String> impossible(Audited.Impossible impossible) {
-    String checked =
-        String.join(", ", impossible.checkedBy().stream().map(CheckedBy::words).toList());
     return List.of(
         "  it cannot come about from any beginning, however the box is worked (certificate checked"
             + " by: "
-            + checked
+            + checkers(impossible.checkedBy())
             + ")");
+  }
+
+  @Override
+  public List<String> restorable(Audited.Restorable restorable) {
+    List<String> text = new ArrayList<>();
+    text.add(
+        "  from every state levers are put back one by one"
+            + (restorable.ways().isEmpty() ? "" : ", or in one of these ways")
+            + " (certificate checked by: "
+            + checkers(restorable.checkedBy())
+            + ")");
+    restorable
+        .ways()
+        .forEach(way -> text.add("  way back: " + Sequence.words(findings.box(), way)));
+    return text;
+  }
+
+  @Override
+  public List<String> stranded(Audited.Stranded stranded) {
+    Sequence sequence = Sequence.of(findings.box(), stranded.played());
+    List<String> text = new ArrayList<>(sequence.text());
+    text.add(
+        "  "
+            + Rule.broken(stranded.requirement())
+            + " (certificate checked by: "
+            + checkers(stranded.checkedBy())
+            + ")");
+    text.add("  the requirement: " + Rule.words(stranded.requirement()));
+    text.add("  perhaps a shorter sequence leads to such a state too");
+    if (stranded.helped().isPresent()) {
+      text.add("  with what others do at the instruments it can be restored, so:");
+      text.addAll(Sequence.of(findings.box(), stranded.helped().get()).text());
+    }
+    return text;
+  }
+
+  private static String checkers(Set<CheckedBy> by) {
+    return String.join(", ", by.stream().map(CheckedBy::words).toList());
   }
 }

@@ -43,6 +43,16 @@ enum Word {
         public Word impossible(Audited.Impossible impossible) {
           return IMPOSSIBLE;
         }
+
+        @Override
+        public Word restorable(Audited.Restorable restorable) {
+          return SHOWN;
+        }
+
+        @Override
+        public Word stranded(Audited.Stranded stranded) {
+          return BROKEN;
+        }
       };
 
   static Word of(Audited audited) {

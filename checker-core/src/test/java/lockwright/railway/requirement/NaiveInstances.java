@@ -120,6 +120,9 @@ final class NaiveInstances {
         all.add("lever can be moved: lever " + l.id());
       }
     }
+    if (all.stream().anyMatch(r -> r.startsWith("lever can be moved: "))) {
+      all.add("frame can be restored: all levers");
+    }
     return all;
   }
 

@@ -68,7 +68,8 @@ class AssumptionsTest {
     List<String> all = json.get("assumptions").findValuesAsText("id");
     assertThat(all).doesNotHaveDuplicates();
     for (JsonNode r : json.get("requirements")) {
-      boolean rests = r.has("proof") || r.get("verdict").textValue().equals("shown");
+      boolean rests =
+          r.has("proof") || r.has("restoring") || r.get("verdict").textValue().equals("shown");
       List<String> named = new ArrayList<>();
       r.path("assumptions").forEach(a -> named.add(a.textValue()));
       List<String> expected = new ArrayList<>(rests ? all : List.of());

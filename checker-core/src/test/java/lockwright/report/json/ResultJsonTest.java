@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import lockwright.report.Findings;
 import lockwright.report.Tally;
@@ -116,8 +117,9 @@ class ResultJsonTest {
       bare.add(((ObjectNode) run.deepCopy()).without("id"));
     }
     assertThat(bare).doesNotHaveDuplicates();
-    assertThat(new TreeSet<>(json.findValuesAsText("run")))
-        .isEqualTo(new TreeSet<>(json.get("runs").findValuesAsText("id")));
+    Set<String> used = new TreeSet<>(json.findValuesAsText("run"));
+    used.addAll(json.findValuesAsText("helped"));
+    assertThat(used).isEqualTo(new TreeSet<>(json.get("runs").findValuesAsText("id")));
   }
 
   /** Each movement changes at least what it says, and only what a movement of its kind can. */

@@ -24,6 +24,7 @@ import lockwright.report.Findings;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -150,6 +151,40 @@ class ResultSchemaTest {
         wrong("proved as expected", o -> expectation(o, "no longer bites").put("state", "holds")),
         wrong("no day", o -> in(o, "/expectations").put("date", "today")),
         wrong("null", o -> o.putNull("box")));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void what_is_said_of_restoring_with_one_thing_wrong_is_not_valid(
+      Findings findings, Consumer<ObjectNode> wrong) {
+    ObjectNode json = (ObjectNode) Results.json(findings);
+    for (JsonNode r : json.get("requirements")) {
+      if (r.get("name").textValue().equals("frame can be restored")) {
+        wrong.accept((ObjectNode) r);
+      }
+    }
+    assertThat(errors(json)).isNotEmpty();
+  }
+
+  static Stream<Arguments> what_is_said_of_restoring_with_one_thing_wrong_is_not_valid() {
+    return Stream.of(
+        restoring(Results.FORMS, "shown by nothing", r -> r.remove("restoring")),
+        restoring(Results.FORMS, "no ways", r -> in(r, "/restoring").remove("ways")),
+        restoring(Results.FORMS, "a run", r -> in(r, "/restoring").put("helped", "run 1")),
+        restoring(Results.FORMS, "of safety", r -> r.put("kind", "safety")),
+        restoring(Results.FORMS, "impossible", r -> r.put("verdict", "impossible")),
+        restoring(Results.FORMS, "proved", r -> r.put("verdict", "proved")),
+        restoring(Results.FORMS, "undecided", r -> r.put("verdict", "undecided")),
+        restoring(Results.FORMS, "another", r -> r.put("name", "lever can be moved")),
+        restoring(Results.STRANDED, "no sequence", r -> r.remove("sequence")),
+        restoring(Results.STRANDED, "no certificate", r -> r.remove("restoring")),
+        restoring(Results.STRANDED, "no assumptions", r -> r.remove("assumptions")),
+        restoring(Results.STRANDED, "ways", r -> in(r, "/restoring").putArray("ways")),
+        restoring(Results.STRANDED, "shown", r -> r.put("verdict", "shown")));
+  }
+
+  private static Arguments restoring(Findings findings, String name, Consumer<ObjectNode> change) {
+    return Arguments.of(findings, Named.of(name, change));
   }
 
   private static Named<Consumer<ObjectNode>> wrong(String name, Consumer<ObjectNode> change) {

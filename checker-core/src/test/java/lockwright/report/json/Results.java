@@ -49,6 +49,9 @@ final class Results {
   /** A box with every form that a spec can take. */
   static final Findings FORMS = check(box(BoxBuilder.read(boxes("every-form"))));
 
+  /** A box whose frame is restored only when a token was withdrawn. */
+  static final Findings STRANDED = check(box(BoxBuilder.read(boxes("restored-by-a-token"))));
+
   /** A box with a closing lever over opposed routes. */
   static final Findings CLOSING = check(box(BoxBuilder.read(boxes("opposed-through-signals"))));
 
@@ -73,7 +76,16 @@ final class Results {
 
   static final List<Findings> ALL =
       List.of(
-          SECTION, BROKEN, EMPTY, UNDECIDED, FORMS, CLOSING, WAIVED, ENTRIES, ENTRIES_UNDECIDED);
+          SECTION,
+          BROKEN,
+          EMPTY,
+          UNDECIDED,
+          FORMS,
+          STRANDED,
+          CLOSING,
+          WAIVED,
+          ENTRIES,
+          ENTRIES_UNDECIDED);
 
   private Results() {}
 

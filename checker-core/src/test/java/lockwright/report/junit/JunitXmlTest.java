@@ -75,6 +75,16 @@ class JunitXmlTest {
   }
 
   @Test
+  void a_frame_that_is_not_restored_is_told_with_the_levers_that_stay_away() {
+    assertThat(JunitXml.of(Pages.STRANDED))
+        .contains(
+            "frame can be restored: all levers is broken: after the sequence no strokes of levers,"
+                + " points or gates lead to all levers normal, but with events at instruments they"
+                + " do",
+            "3. replace 1: bolt of 2 in\nlever 2: frame.yaml:3</failure>");
+  }
+
+  @Test
   void what_is_waived_is_skipped_with_the_reason_only_while_that_holds() {
     String id = "points set: signal 1";
     Document holds = Pages.parse(JunitXml.of(Pages.expecting(Pages.STUCK, id, "holds", "why")));

@@ -84,6 +84,50 @@ class LessonsTest {
         .containsExactlyInAnyOrderElementsOf(files);
   }
 
+  /** The sequence of examples/broken/points-not-put-back/expected.txt. */
+  @Test
+  void a_frame_that_is_not_restored_is_told_by_whole_strokes_to_where_it_is_stuck() {
+    Taught taught = Taught.searched(Taught.example("points-not-put-back"));
+    Audited stranded =
+        taught.findings().audited().stream()
+            .filter(a -> a instanceof Audited.Stranded)
+            .findFirst()
+            .orElseThrow();
+    Document page = taught.page(stranded);
+    List<Element> steps = steps(page);
+    assertThat(steps)
+        .extracting(s -> Taught.elements(s, "h2").get(0).getTextContent())
+        .containsExactly(
+            "The beginning",
+            "Step 1 of 3: pull 3 Bolt of 4",
+            "Step 2 of 3: pull 4 Junction points",
+            "Step 3 of 3: replace 3 Bolt of 4");
+    assertThat(steps.get(3).getTextContent())
+        .contains(
+            "Here it goes wrong: " + Rule.broken(stranded.requirement()),
+            "Which lever is free now?",
+            "Free: 2.");
+    assertThat(page.getDocumentElement().getTextContent())
+        .contains(Rule.words(stranded.requirement()))
+        .doesNotContain("perhaps missing", "Part-way means");
+    assertThat(taught.pages().get(Lessons.INDEX)).contains(stranded.requirement().id());
+  }
+
+  @Test
+  void what_others_must_do_to_restore_the_frame_is_told_after_the_requirement() {
+    Taught taught = Taught.searched(Taught.box("restored-by-a-token"));
+    Audited stranded =
+        taught.findings().audited().stream()
+            .filter(a -> a instanceof Audited.Stranded)
+            .findFirst()
+            .orElseThrow();
+    assertThat(taught.page(stranded).getDocumentElement().getTextContent())
+        .contains("What would put the frame back")
+        .containsPattern(
+            "can be put back so: [^.]*Withy Moor finishes the withdrawal of the token, pull 3,"
+                + " replace 3, pull 1, replace 2, replace 1\\.");
+  }
+
   /** The sequence of examples/broken/opposing-signals/expected.txt. */
   @Test
   void the_steps_are_those_of_the_build_and_the_last_says_what_is_wrong() {

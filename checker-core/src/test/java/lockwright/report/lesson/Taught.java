@@ -84,8 +84,11 @@ record Taught(Findings findings, byte[] result, SortedMap<String, String> pages)
    */
   static Taught example(
       String folder, String requirement, Map<String, String> given, List<String> keys) {
-    Path files = EXAMPLES.resolve(folder).resolve("box");
-    return claimed(BoxBuilder.read(files).box().orElseThrow(), requirement, given, keys);
+    return claimed(example(folder), requirement, given, keys);
+  }
+
+  static Box example(String folder) {
+    return BoxBuilder.read(EXAMPLES.resolve(folder).resolve("box")).box().orElseThrow();
   }
 
   /** The same of any box. */

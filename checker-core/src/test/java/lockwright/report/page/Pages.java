@@ -12,13 +12,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lockwright.check.Check;
+import lockwright.check.EntryTrials;
+import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
+import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
 import lockwright.spec.Span;
 import lockwright.worker.Found;
@@ -46,7 +50,18 @@ public final class Pages {
   public static final byte[] GATES =
       result(built("two-level-crossings").box().orElseThrow(), Limits.usual());
 
-  public static final List<byte[]> ALL = List.of(STUCK, UNDECIDED, SECTION, GATES);
+  /** With a frame that is restored only after a token was withdrawn. */
+  public static final byte[] STRANDED =
+      result(built("restored-by-a-token").box().orElseThrow(), Limits.usual());
+
+  /** With a frame that a way back restores; it passes. */
+  public static final byte[] BACK = result(inOrder(), Limits.usual());
+
+  /** A junction of which each entry was left out once. */
+  public static final byte[] ENTRIES = entries(JUNCTION.box().orElseThrow());
+
+  public static final List<byte[]> ALL =
+      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK);
 
   private Pages() {}
 
@@ -54,19 +69,42 @@ public final class Pages {
     return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", name));
   }
 
+  /** The example of points that are not put back, without the entry that holds them. */
+  private static Box inOrder() {
+    Path example = Path.of("..", "examples", "broken", "points-not-put-back", "box");
+    Box box = BoxBuilder.read(example).box().orElseThrow();
+    return box.withLocking(box.locking().stream().filter(e -> !e.kind().ofMovement()).toList());
+  }
+
   private static byte[] result(Box box, Limits limits) {
     try {
       return ResultJson.bytes(
-          new Check(limits, (job, progress) -> search(job), text -> {})
-              .run(box, JUNCTION.digests()));
+          new Check(limits, new InThisProcess(), text -> {}).run(box, JUNCTION.digests()));
     } catch (Exception e) {
       throw new IllegalStateException(e);
     }
   }
 
-  private static Found search(Job job) {
-    Knowledge known = job.run(progress -> {});
-    return new Found(known.verdicts(), known.decidedBy(), "in this process");
+  private static byte[] entries(Box box) {
+    try {
+      InThisProcess here = new InThisProcess();
+      Findings findings = new Check(Limits.usual(), here, here).run(box, JUNCTION.digests());
+      return ResultJson.bytes(new EntryTrials(Limits.usual(), here, here).run(findings));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** In a class of its own: entries are tried by threads, which could not wait for this one. */
+  private static final class InThisProcess implements Searcher, Consumer<String> {
+    @Override
+    public void accept(String progress) {}
+
+    @Override
+    public Found search(Job job, Consumer<String> progress) {
+      Knowledge known = job.run(progress);
+      return new Found(known.verdicts(), known.decidedBy(), "in this process");
+    }
   }
 
   private static Box stuck(Box box) {

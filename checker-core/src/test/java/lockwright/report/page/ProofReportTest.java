@@ -74,6 +74,30 @@ class ProofReportTest {
                     .isEqualTo(c.getValue().longValue()));
   }
 
+  @Test
+  void each_instance_leads_to_the_entries_that_it_needs() {
+    JsonNode verdicts = Pages.json(Pages.ENTRIES).get("entries").get("verdicts");
+    Set<String> expected = new HashSet<>();
+    for (int i = 0; i < verdicts.size(); i++) {
+      for (JsonNode breaks : verdicts.get(i).path("breaks")) {
+        expected.add(breaks.get("requirement").textValue() + " #entry-" + i);
+      }
+    }
+    Set<String> found = new HashSet<>();
+    for (Element verdict :
+        Pages.ofClass(Pages.parse(ProofReport.checked(Pages.ENTRIES)), "verdict")) {
+      Element row = (Element) verdict.getParentNode().getParentNode();
+      String about = row.getElementsByTagName("td").item(1).getTextContent();
+      for (int i = 0; i < row.getElementsByTagName("a").getLength(); i++) {
+        String link = ((Element) row.getElementsByTagName("a").item(i)).getAttribute("href");
+        if (link.startsWith("#entry-")) {
+          found.add(about.split("always: |some run: ", 2)[0] + " " + link);
+        }
+      }
+    }
+    assertThat(found).isNotEmpty().isEqualTo(expected);
+  }
+
   @ParameterizedTest
   @FieldSource("ALL")
   void a_tick_stands_only_before_proved_and_shown(byte[] result) {
@@ -182,6 +206,23 @@ class ProofReportTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ProofReport.checked(Pages.bytes(json)))
         .withMessageContaining("run 999");
+  }
+
+  @Test
+  void it_is_told_how_the_frame_is_restored_and_from_where_it_is_not() {
+    assertThat(Pages.text(Pages.parse(ProofReport.checked(Pages.BACK))))
+        .contains(
+            "The frame",
+            "always: strokes lead to all levers at N",
+            "single strokes to N, one after another; or: pull 3 Bolt of 4, replace 4 Junction"
+                + " points, replace 3 Bolt of 4; certificate ");
+    assertThat(Pages.text(Pages.parse(ProofReport.checked(Pages.STRANDED))))
+        .contains(
+            "From there no strokes of levers, points or gates lead to all levers normal: each"
+                + " clause of certificate ",
+            "With what others do at the instruments it can be gone on with, to all levers normal:"
+                + " run ",
+            "Perhaps a shorter sequence breaks it too.");
   }
 
   /** 7 of docs/meaning.md: what is waived or expected changes the outcome, never a verdict. */

@@ -34,6 +34,18 @@ class ProofReportTest {
   }
 
   @Test
+  void aRequirementLeadsToTheLineOfTheLockingTableThatItNeeds(Browser browser) {
+    browser.open(Written.report(BOX), 1280);
+    browser.first("#requirement-1 a[href^='#entry-']").click();
+    assertThat(browser.ask(IN_VIEW)).isEqualTo(true);
+    // Without it signal 1 could be off over points that do not lie for it.
+    assertThat(browser.first(":target").getText())
+        .contains("locking.csv:")
+        .contains("needed")
+        .contains("points set: signal");
+  }
+
+  @Test
   void aCellOfTheLockingMatrixLeadsToItsLineInTheTableByKeyboard(Browser browser) {
     browser.open(Written.report(BOX), 1280);
     browser.ask("document.querySelector('svg a[aria-label=\"20 released by 13\"]').focus()");
