@@ -160,7 +160,7 @@ class ReadingsAgreeProperties {
       List<Event> strokes =
           working.movements().stream()
               .map(Movement::event)
-              .filter(e -> !(e instanceof Event.AtInstrument))
+              .filter(e -> !(e instanceof Event.AtInstrument || e instanceof Event.AtLock))
               .toList();
       for (int i = 0; i < WAYS; i++) {
         int there = random.nextInt(strokes.size() / 2) * 2; // N to R; the next is R to N
