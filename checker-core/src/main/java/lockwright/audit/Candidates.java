@@ -194,7 +194,10 @@ final class Candidates {
       gates(route, move.levelCrossing());
       return;
     }
-    Work work = box.frame().lever(((Event.LeverMoves) event).lever()).work();
+    if (!(event instanceof Event.LeverMoves lever)) {
+      return; // A token at a lock, which no entry holds.
+    }
+    Work work = box.frame().lever(lever.lever()).work();
     if (work instanceof Work.OfPoints moved) {
       for (PointsOnRoute p : route.points()) {
         if (moved.points().contains(p.points())) {
@@ -223,9 +226,14 @@ final class Candidates {
   /** The signal of the route needs the release home. */
   private void release(Route route, String groundFrame) {
     List<String> its = box.layout().groundFrame(groundFrame).points();
-    String release = box.frame().ofRelease(groundFrame).id();
-    unlessBarring(route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release)
-        .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), List.of(release), when));
+    Optional<String> release = box.frame().ofRelease(groundFrame).map(Lever::id);
+    if (release.isEmpty()) {
+      return; // A token releases it, and no entry locks a token.
+    }
+    List<String> locked = List.of(release.get());
+    unlessBarring(
+            route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release.get())
+        .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), locked, when));
   }
 
   /** The signal of the route needs the gates locked across the road. */
@@ -244,8 +252,9 @@ final class Candidates {
   private void inRear(String signal, String points) {
     GroundFrame ground = box.layout().pointsOfGroundFrames().get(points);
     if (ground != null) {
-      String release = box.frame().ofRelease(ground.id()).id();
-      add(first, Entry.Kind.LOCKS, signal, List.of(release), List.of());
+      box.frame()
+          .ofRelease(ground.id())
+          .ifPresent(l -> add(first, Entry.Kind.LOCKS, signal, List.of(l.id()), List.of()));
     } else {
       box.frame()
           .ofPoints(points)

@@ -27,6 +27,8 @@ public record MissingEntry(Optional<Entry> entry, String words, int stopsAt) {
       return SectionAdvice.of(box, r.section(), Optional.empty(), breach);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
       return SectionAdvice.of(box, r.section(), Optional.of(r.signal()), breach);
+    } else if (requirement instanceof Requirement.SidingLocked r) {
+      return SectionAdvice.of(box, r.section(), Optional.empty(), breach);
     }
     for (Entry candidate : new Candidates(box, breach).of(requirement)) {
       List<Entry> entries = new ArrayList<>(box.locking());

@@ -15,6 +15,7 @@ import lockwright.railway.section.Section.Begins;
 import lockwright.railway.section.Section.Instrument;
 import lockwright.railway.section.Section.Irregular;
 import lockwright.railway.section.Section.Lasts;
+import lockwright.railway.section.Section.Lock;
 import lockwright.railway.section.Section.Release;
 import lockwright.railway.words.Quantity;
 import lockwright.working.Working;
@@ -73,6 +74,16 @@ final class SectionAdvice {
               in + "the release lasts until a token is put in, at any instrument",
               with(s, new Release(old.levers(), Lasts.UNTIL_PUT_IN, old.begins())));
         });
+    s.locks().stream()
+        .filter(l -> !l.heldWhileOpen())
+        .forEach(
+            l ->
+                rules.put(
+                    in
+                        + "the token is held in the lock of ground frame "
+                        + l.groundFrame()
+                        + " while its points are open",
+                    holding(s, l)));
     rules.put(
         in + "no irregular withdrawal",
         with(s, s.instruments(), s.plungeWhileWithdrawing(), s.phaseReversesAtStart(), false));
@@ -102,6 +113,22 @@ final class SectionAdvice {
         .toList();
   }
 
+  private static Section holding(Section s, Lock lock) {
+    return new Section(
+        s.name(),
+        s.track(),
+        s.token(),
+        s.tokens(),
+        s.instruments(),
+        s.here(),
+        s.plungeWhileWithdrawing(),
+        s.phaseReversesAtStart(),
+        s.irregular(),
+        s.release(),
+        s.locks().stream().map(l -> l.equals(lock) ? new Lock(l.groundFrame(), true) : l).toList(),
+        s.at());
+  }
+
   private static Section with(Section s, Release release) {
     return new Section(
         s.name(),
@@ -114,6 +141,7 @@ final class SectionAdvice {
         s.phaseReversesAtStart(),
         s.irregular(),
         Optional.of(release),
+        s.locks(),
         s.at());
   }
 
@@ -130,6 +158,7 @@ final class SectionAdvice {
         atStart,
         irregular ? s.irregular() : Irregular.NEVER,
         s.release(),
+        s.locks(),
         s.at());
   }
 

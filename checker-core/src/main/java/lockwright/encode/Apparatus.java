@@ -80,7 +80,35 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term home(String groundFrame) {
-    return words.is(Quantity.lever(box.frame().ofRelease(groundFrame).id()), Position.N);
+    Quantity releases = releases(groundFrame);
+    return byToken(groundFrame) ? words.is(releases, "empty") : words.is(releases, Position.N);
+  }
+
+  /** The release of a ground frame is given, so that its points can be moved. */
+  Term given(String groundFrame) {
+    Quantity releases = releases(groundFrame);
+    return byToken(groundFrame)
+        ? Term.not(words.is(releases, "empty"))
+        : words.is(releases, Position.R);
+  }
+
+  private boolean byToken(String groundFrame) {
+    return box.releasing(groundFrame).isPresent();
+  }
+
+  /** What releases a ground frame: a lever, or its lock. */
+  Quantity releases(String groundFrame) {
+    return box.releasing(groundFrame)
+        .map(s -> Quantity.lock(s.name(), groundFrame))
+        .orElseGet(() -> Quantity.lever(box.frame().ofRelease(groundFrame).orElseThrow().id()));
+  }
+
+  /** All points of a ground frame stand so. */
+  Term points(String groundFrame, Position position) {
+    return Term.and(
+        box.layout().groundFrame(groundFrame).points().stream()
+            .map(p -> words.is(Quantity.points(p), position))
+            .toList());
   }
 
   /** The gates across the road, and what can hold them there. */
@@ -110,7 +138,7 @@ record Apparatus(Box box, Vocabulary words) {
     route.points().stream()
         .map(p -> box.layout().pointsOfGroundFrames().get(p.points()))
         .filter(g -> g != null)
-        .forEach(g -> held.add(Quantity.lever(box.frame().ofRelease(g.id()).id())));
+        .forEach(g -> held.add(releases(g.id())));
     for (LevelCrossing crossing : box.layout().levelCrossings()) {
       if (crossing.isOn(route)) {
         held.add(Quantity.lever(box.frame().ofLevelCrossing(crossing.id()).id()));

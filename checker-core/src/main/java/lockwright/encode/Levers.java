@@ -1,6 +1,7 @@
 package lockwright.encode;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import lockwright.railway.words.Event.GatesMove;
 import lockwright.railway.words.Event.LeverMoves;
 import lockwright.railway.words.Event.PointsMove;
 import lockwright.railway.words.Quantity;
+import lockwright.system.Among;
 import lockwright.system.Clause;
 import lockwright.system.Term;
 import lockwright.system.Transition.Effect;
@@ -73,8 +75,18 @@ final class Levers {
     return Term.and(all);
   }
 
+  private static Clause ordered(List<Among> parts) {
+    return new Clause(parts.stream().sorted(Comparator.comparingInt(Among::variable)).toList());
+  }
+
   private boolean held(GroundFrame groundFrame) {
-    Lever lever = box.frame().ofRelease(groundFrame.id());
+    Optional<Section> section = box.releasing(groundFrame.id());
+    if (section.isPresent()) {
+      return section.get().locks().stream()
+          .filter(l -> l.groundFrame().equals(groundFrame.id()))
+          .allMatch(Section.Lock::heldWhileOpen);
+    }
+    Lever lever = box.frame().ofRelease(groundFrame.id()).orElseThrow();
     return ((Work.OfRelease) lever.work()).heldWhileOpen();
   }
 
@@ -157,18 +169,24 @@ final class Levers {
       if (lever.work() instanceof Work.OfSignal works
           && SectionCoder.signals(section, box).contains(works.signal())) {
         does.add(words.set(Quantity.freshTokens(section.name(), section.tokens()), "0"));
+        section
+            .locks()
+            .forEach(
+                l ->
+                    does.add(
+                        words.replace(
+                            Quantity.lock(section.name(), l.groundFrame()), "fresh", "other")));
       }
     }
   }
 
   private Movement groundFrameStroke(String points, Strokes.Stroke stroke) {
     GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(points);
-    Lever release = box.frame().ofRelease(groundFrame.id());
     Quantity quantity = Quantity.points(points);
     return new Movement(
         new PointsMove(points, stroke.from(), stroke.to()),
         Term.and(
-            words.is(quantity, stroke.from()), words.is(Quantity.lever(release.id()), Position.R)),
+            words.is(quantity, stroke.from()), new Apparatus(box, words).given(groundFrame.id())),
         List.of(words.set(quantity, stroke.to().name())));
   }
 
@@ -198,11 +216,12 @@ final class Levers {
         .forEach(
             (points, groundFrame) -> {
               if (held(groundFrame)) {
-                Quantity lever = Quantity.lever(box.frame().ofRelease(groundFrame.id()).id());
-                clauses.add(
-                    new Clause(
-                        List.of(
-                            words.among(lever, "R"), words.among(Quantity.points(points), "N"))));
+                Quantity releases = new Apparatus(box, words).releases(groundFrame.id());
+                Among given =
+                    box.releasing(groundFrame.id()).isPresent()
+                        ? words.among(releases, "fresh", "other")
+                        : words.among(releases, "R");
+                clauses.add(ordered(List.of(given, words.among(Quantity.points(points), "N"))));
               }
             });
     gatesUnderLock()

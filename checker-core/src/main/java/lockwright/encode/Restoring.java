@@ -81,7 +81,7 @@ public record Restoring(Box box, Encoded whole) {
   }
 
   private static boolean ofFrame(Event event) {
-    return !(event instanceof Event.AtInstrument);
+    return !(event instanceof Event.AtInstrument || event instanceof Event.AtLock);
   }
 
   private static Position to(Event event) {

@@ -121,6 +121,12 @@ final class SectionCandidates {
     if (section.release().isPresent()) {
       facts.add(words.among(release, "locked"));
     }
+    for (Section.Lock lock : section.locks()) {
+      Quantity in = Quantity.lock(section.name(), lock.groundFrame());
+      facts.add(words.among(in, "empty"));
+      facts.add(words.among(in, "empty", "fresh"));
+      facts.add(words.among(in, "empty", "other"));
+    }
     if (counted) {
       facts.add(words.among(fresh, n -> n == 0));
       facts.add(words.among(fresh, n -> n >= 1));

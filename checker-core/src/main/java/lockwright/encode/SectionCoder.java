@@ -6,14 +6,18 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Position;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 import lockwright.railway.section.Section.Begins;
 import lockwright.railway.section.Section.Instrument;
 import lockwright.railway.section.Section.Irregular;
 import lockwright.railway.section.Section.Lasts;
+import lockwright.railway.section.Section.Lock;
 import lockwright.railway.words.Event.AtInstrument;
+import lockwright.railway.words.Event.AtLock;
 import lockwright.railway.words.Event.Deed;
+import lockwright.railway.words.Event.LockDeed;
 import lockwright.railway.words.Quantity;
 import lockwright.system.Clause;
 import lockwright.system.Term;
@@ -22,6 +26,7 @@ import lockwright.system.Transition.Effect;
 /** One single-line section: its quantities, beginning, events and likely invariants; meaning 4. */
 final class SectionCoder {
   private final Section section;
+  private final Apparatus apparatus;
   private final boolean counted;
   private final boolean irregularly;
   private final Vocabulary words;
@@ -39,6 +44,7 @@ final class SectionCoder {
     this.words = words;
     name = section.name();
     tokens = section.tokens();
+    apparatus = new Apparatus(box, words);
     counted = signals(section, box).size() > 0;
     phase = Quantity.phase(name);
     out = Quantity.tokensOut(name, tokens);
@@ -71,6 +77,10 @@ final class SectionCoder {
     return Quantity.withdrawal(name, instrument.name());
   }
 
+  private Quantity in(Lock lock) {
+    return Quantity.lock(name, lock.groundFrame());
+  }
+
   private boolean here(Instrument instrument) {
     return instrument.name().equals(section.here());
   }
@@ -92,6 +102,7 @@ final class SectionCoder {
     if (section.irregular() == Irregular.ONCE) {
       words.add(irregular);
     }
+    section.locks().forEach(l -> words.add(in(l)));
   }
 
   Term beginning() {
@@ -116,6 +127,7 @@ final class SectionCoder {
     if (section.irregular() == Irregular.ONCE) {
       all.add(words.is(irregular, "unused"));
     }
+    section.locks().forEach(l -> all.add(words.is(in(l), "empty")));
     return Term.and(all);
   }
 
@@ -151,7 +163,74 @@ final class SectionCoder {
         }
       }
     }
+    if (counted) {
+      section.locks().forEach(l -> movements.add(putInLock(l, LockDeed.PUT_FRESH_IN, "fresh")));
+    }
+    section.locks().forEach(l -> movements.add(putInLock(l, LockDeed.PUT_OTHER_IN, "other")));
+    section.locks().forEach(l -> movements.add(takeOutOfLock(l)));
     return movements;
+  }
+
+  private Movement putInLock(Lock lock, LockDeed deed, String kind) {
+    return new Movement(
+        new AtLock(name, deed, lock.groundFrame()),
+        Term.and(
+            words.is(in(lock), "empty"),
+            deed == LockDeed.PUT_FRESH_IN ? freshAtLarge() : otherAtLarge()),
+        List.of(words.set(in(lock), kind)));
+  }
+
+  private Movement takeOutOfLock(Lock lock) {
+    List<Term> needs = new ArrayList<>();
+    needs.add(Term.not(words.is(in(lock), "empty")));
+    if (lock.heldWhileOpen()) {
+      needs.add(apparatus.points(lock.groundFrame(), Position.N));
+    }
+    return new Movement(
+        new AtLock(name, LockDeed.TAKE_OUT, lock.groundFrame()),
+        Term.and(needs),
+        List.of(words.set(in(lock), "empty")));
+  }
+
+  /** A fresh token is in no lock: one more than there are in locks. */
+  private Term freshAtLarge() {
+    return Term.or(
+        IntStream.rangeClosed(0, section.locks().size())
+            .mapToObj(k -> Term.and(locked("fresh", 0, k), words.count(fresh, n -> n > k)))
+            .toList());
+  }
+
+  /** A token that is out, and not fresh, is in no lock. */
+  private Term otherAtLarge() {
+    List<Term> ways = new ArrayList<>();
+    for (int k = 0; k <= section.locks().size(); k++) {
+      int locked = k;
+      if (counted) {
+        for (int f = 0; f + locked < tokens; f++) {
+          int before = f;
+          ways.add(
+              Term.and(
+                  locked("other", 0, locked),
+                  words.count(fresh, n -> n == before),
+                  words.count(out, n -> n > before + locked)));
+        }
+      } else {
+        ways.add(Term.and(locked("other", 0, locked), words.count(out, n -> n > locked)));
+      }
+    }
+    return Term.or(ways);
+  }
+
+  /** Of the locks from the given one on, exactly so many have a token of the kind. */
+  private Term locked(String kind, int from, int exactly) {
+    if (from == section.locks().size()) {
+      return exactly == 0 ? Term.TRUE : Term.FALSE;
+    }
+    Term it = words.is(in(section.locks().get(from)), kind);
+    Term without = Term.and(Term.not(it), locked(kind, from + 1, exactly));
+    return exactly == 0
+        ? without
+        : Term.or(without, Term.and(it, locked(kind, from + 1, exactly - 1)));
   }
 
   private Movement event(Deed deed, Instrument instrument, List<Term> needs, List<Effect> does) {
@@ -257,26 +336,16 @@ final class SectionCoder {
           event(
               Deed.PUT_FRESH_IN,
               instrument,
-              List.of(
-                  words.count(fresh, n -> n >= 1), words.count(in(instrument), n -> n < tokens)),
+              List.of(freshAtLarge(), words.count(in(instrument), n -> n < tokens)),
               does));
     }
   }
 
   private Movement putOtherIn(Instrument instrument) {
-    Term another =
-        counted
-            ? Term.or(
-                IntStream.range(0, tokens)
-                    .mapToObj(
-                        f ->
-                            Term.and(words.count(fresh, n -> n == f), words.count(out, n -> n > f)))
-                    .toList())
-            : words.count(out, n -> n >= 1);
     return event(
         Deed.PUT_OTHER_IN,
         instrument,
-        List.of(another, words.count(in(instrument), n -> n < tokens)),
+        List.of(otherAtLarge(), words.count(in(instrument), n -> n < tokens)),
         putIn(instrument));
   }
 

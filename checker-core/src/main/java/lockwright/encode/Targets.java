@@ -73,6 +73,8 @@ final class Targets {
       makings = earned(r);
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       states = Term.and(apparatus.off(r.first()), apparatus.off(r.second()));
+    } else if (requirement instanceof Requirement.SidingLocked r) {
+      states = sidingNotLocked(r);
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
       states = Term.and(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
@@ -95,6 +97,12 @@ final class Targets {
       states = apparatus.partWay(s.points());
     } else if (subject instanceof Subject.LeverReversed s) {
       states = apparatus.words().is(Quantity.lever(s.lever()), Position.R);
+    } else if (subject instanceof Subject.FrameOpen s) {
+      states =
+          Term.or(
+              apparatus.box().layout().groundFrame(s.groundFrame()).points().stream()
+                  .map(p -> apparatus.words().is(Quantity.points(p), Position.R))
+                  .toList());
     } else if (subject instanceof Subject.TokenOut s) {
       states = count(s.section(), 1);
     } else {
@@ -121,7 +129,17 @@ final class Targets {
     return makings(event -> held.contains(moved(event)), when);
   }
 
+  private Term sidingNotLocked(Requirement.SidingLocked r) {
+    Term empty = apparatus.home(r.groundFrame());
+    return Term.or(
+        Term.and(empty, Term.not(apparatus.points(r.groundFrame(), Position.N))),
+        Term.and(Term.not(empty), count(r.section(), 2)));
+  }
+
   private static Quantity moved(Event event) {
+    if (event instanceof Event.AtLock e) {
+      return Quantity.lock(e.section(), e.groundFrame());
+    }
     if (event instanceof LeverMoves e) {
       return Quantity.lever(e.lever());
     }

@@ -1,6 +1,7 @@
 package lockwright.railway;
 
 import java.util.List;
+import java.util.Optional;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
@@ -101,6 +102,13 @@ public record Box(
         distantPaths,
         requirements,
         other);
+  }
+
+  /** The section whose tokens release a ground frame; none, where a lever does. */
+  public Optional<Section> releasing(String groundFrame) {
+    return sections.stream()
+        .filter(s -> s.locks().stream().anyMatch(l -> l.groundFrame().equals(groundFrame)))
+        .findFirst();
   }
 
   /** The routes of an arm, in order. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lockwright.railway.frame.Frame;
@@ -15,6 +16,7 @@ import lockwright.spec.FrameFile;
 import lockwright.spec.Message;
 import lockwright.spec.PlanFile;
 import lockwright.spec.Problems;
+import lockwright.spec.SectionsFile;
 import lockwright.spec.SpecFolder;
 import lockwright.spec.Written;
 
@@ -53,6 +55,11 @@ final class FrameBuilder {
     Map<String, PlanFile.LevelCrossing> roads =
         byId(plan.levelCrossings(), PlanFile.LevelCrossing::id);
     Map<String, Written> byGroundFrame = new HashMap<>();
+    Set<String> byTokens =
+        spec.sections().map(SectionsFile::sections).orElse(List.of()).stream()
+            .flatMap(s -> s.locks().stream())
+            .map(l -> l.groundFrame().text())
+            .collect(Collectors.toSet());
     plan.groundFrames().forEach(g -> g.points().forEach(p -> byGroundFrame.put(p.text(), g.id())));
     for (FrameFile.Lever lever : file.levers()) {
       FrameFile.Work work = lever.work().orElse(new FrameFile.Spare());
@@ -85,7 +92,9 @@ final class FrameBuilder {
     points.values().stream()
         .filter(p -> !byGroundFrame.containsKey(p.id().text()))
         .forEach(this::needLever);
-    frames.values().forEach(this::needRelease);
+    frames.values().stream()
+        .filter(f -> !byTokens.contains(f.id().text()))
+        .forEach(this::needRelease);
     roads.values().forEach(this::needGates);
   }
 
@@ -225,12 +234,16 @@ final class FrameBuilder {
   }
 
   private void needRelease(PlanFile.GroundFrame frame) {
-    if (!isWorked("ground frame", frame.id())) {
+    boolean sectionsRead = !spec.has(SpecFolder.SECTIONS) || spec.isWhole(SpecFolder.SECTIONS);
+    if (sectionsRead && !isWorked("ground frame", frame.id())) {
       problems.add(
           Message.GROUND_FRAME_NOT_RELEASED,
           frame.id().at(),
-          "no lever releases ground frame " + frame.id().quoted(),
-          "add to frame.yaml: {release: " + frame.id().text() + ", held while open: yes}, or no");
+          "no lever and no token releases ground frame " + frame.id().quoted(),
+          "add to frame.yaml: {release: "
+              + frame.id().text()
+              + ", held while open: yes}, or no; or name it under 'ground frames' of the section"
+              + " whose tokens release it");
     }
   }
 

@@ -27,6 +27,9 @@ final class SectionTracks {
     for (SectionsFile.Section section :
         spec.sections().map(SectionsFile::sections).orElse(List.of())) {
       good &= section.track().isPresent() && attach(section.name(), section.track().get());
+      for (Written track : section.within()) {
+        good &= attach(section.name(), track);
+      }
     }
     return good;
   }

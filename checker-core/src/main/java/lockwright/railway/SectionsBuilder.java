@@ -24,11 +24,19 @@ final class SectionsBuilder {
   private final SpecFolder spec;
   private final Problems problems;
 
+  /** What releases each ground frame, in words: a lever, or the tokens of a section. */
+  private final Map<String, String> released = new HashMap<>();
+
   private SectionsBuilder(SpecFolder spec, Problems problems) {
     this.plan = spec.plan();
     this.frame = spec.frame();
     this.spec = spec;
     this.problems = problems;
+    for (FrameFile.Lever lever : frame.map(FrameFile::levers).orElse(List.of())) {
+      if (lever.work().orElse(null) instanceof FrameFile.OfRelease work) {
+        released.put(work.groundFrame().text(), "lever " + lever.id().quoted());
+      }
+    }
   }
 
   /** The sections in order of their names; only worth having if no problem was told. */
@@ -64,6 +72,33 @@ final class SectionsBuilder {
       consent.of().forEach(name -> checkConsent(name, consent, section));
     }
     section.release().ifPresent(release -> release.levers().forEach(this::checkLever));
+    section.locks().forEach(lock -> checkLock(lock.groundFrame(), section));
+  }
+
+  private void checkLock(Written groundFrame, SectionsFile.Section section) {
+    List<String> known =
+        plan.map(PlanFile::groundFrames).orElse(List.of()).stream()
+            .map(g -> g.id().text())
+            .toList();
+    if (!known.contains(groundFrame.text()) && spec.isWhole(SpecFolder.PLAN)) {
+      problems.add(
+          Message.SECTION_UNKNOWN_GROUND_FRAME,
+          groundFrame.at(),
+          "there is no ground frame " + groundFrame.quoted(),
+          Problems.didYouMean(
+              groundFrame.text(), known, "add it to the ground frames of plan.yaml"));
+      return;
+    }
+    String earlier =
+        released.putIfAbsent(
+            groundFrame.text(), "the tokens of section " + section.name().quoted());
+    if (earlier != null) {
+      problems.add(
+          Message.GROUND_FRAME_RELEASED_TWICE,
+          groundFrame.at(),
+          "ground frame " + groundFrame.quoted() + " is released by " + earlier + " already",
+          "let one of them release it");
+    }
   }
 
   private boolean known(Written instrument, SectionsFile.Section section) {
@@ -144,6 +179,9 @@ final class SectionsBuilder {
         section.phaseReverses().filter(w -> w.text().equals("at the start")).isPresent(),
         word(Section.Irregular.class, section.irregular(), "never"),
         section.release().map(SectionsBuilder::release),
+        section.locks().stream()
+            .map(l -> new Section.Lock(l.groundFrame().text(), l.heldWhileOpen()))
+            .toList(),
         section.name().at());
   }
 

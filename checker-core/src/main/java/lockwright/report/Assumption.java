@@ -74,7 +74,28 @@ public record Assumption(String id, String words, String appliesTo, String secti
               name,
               "A. Williams, How It Works, p. 75: the instruments agree or are locked"));
     }
+    if (!section.locks().isEmpty()) {
+      all.add(
+          siding(
+              name,
+              "train by token",
+              "a train is in the section only with a token of it that is out"));
+      all.add(
+          siding(
+              name,
+              "own locks",
+              "only tokens of this section open the locks of its ground frames"));
+    }
     return all;
+  }
+
+  private static Assumption siding(String section, String what, String words) {
+    return new Assumption(
+        id(section, what),
+        words,
+        "each section whose tokens release ground frames",
+        section,
+        NO_SOURCE);
   }
 
   private static Assumption of(String section, String what, String words) {

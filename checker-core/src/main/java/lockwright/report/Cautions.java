@@ -30,5 +30,6 @@ public final class Cautions {
           "collars",
           "loss of power",
           "that a shunting arm into a single-line section is earned",
+          "bolts, traps and routes of points out in a section",
           "several boxes in one spec");
 }

@@ -36,7 +36,24 @@ public final class MovementWords {
               : "close the gates of " + move.levelCrossing() + " to the road")
           + howFar(move.from(), move.to());
     }
+    if (event instanceof Event.AtLock lock) {
+      return atLock(lock);
+    }
     return atInstrument((Event.AtInstrument) event);
+  }
+
+  private String atLock(Event.AtLock event) {
+    Section section = section(event.section());
+    String token = section.token().name().toLowerCase(Locale.ROOT);
+    String in = namingSections ? "section " + section.name() + ": " : "";
+    return in
+        + switch (event.deed()) {
+          case PUT_FRESH_IN ->
+              "a " + token + ", withdrawn and not used, is put in the lock of ground frame ";
+          case PUT_OTHER_IN -> "a " + token + " is put in the lock of ground frame ";
+          case TAKE_OUT -> "the " + token + " is taken out of the lock of ground frame ";
+        }
+        + event.groundFrame();
   }
 
   private String lever(Event.LeverMoves move) {

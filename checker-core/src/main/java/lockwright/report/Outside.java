@@ -28,6 +28,9 @@ public final class Outside {
       moved.add(points(List.of(move.points()), move.to()));
     } else if (event instanceof Event.GatesMove move) {
       moved.add(gates(move.levelCrossing(), move.to(), true));
+    } else if (event instanceof Event.AtLock at) {
+      boolean home = at.deed() == Event.LockDeed.TAKE_OUT;
+      moved.add(at.groundFrame() + " release" + (home ? " home" : " given"));
     }
     box.sections().forEach(s -> section(s, before, after, moved));
     return String.join("; ", moved);

@@ -58,6 +58,11 @@ public final class Rule {
               "section signals apart",
               "No two signals into one single-line section are off together."),
           Map.entry(
+              "siding locked",
+              "Points of a ground frame that tokens of a section release are away from normal only with"
+                  + " a token in its lock, and while one is in it no other token of the section is"
+                  + " out."),
+          Map.entry(
               "frame can be restored",
               "From every state that can be come to, levers, points of ground frames and gates can be"
                   + " worked so that all levers are normal again, and nothing need happen in the"
@@ -140,6 +145,13 @@ public final class Rule {
           + r.second()
           + " are off together, both into section "
           + r.section();
+    }
+    if (requirement instanceof Requirement.SidingLocked r) {
+      return "points of ground frame "
+          + r.groundFrame()
+          + " are open without a token in its lock, or it is free and another token of section "
+          + r.section()
+          + " is out";
     }
     throw new IllegalArgumentException(requirement.id() + " is not broken by a sequence");
   }

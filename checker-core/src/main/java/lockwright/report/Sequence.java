@@ -172,6 +172,7 @@ public final class Sequence {
 
   private static boolean touches(Played.Step step, Section section) {
     return step.event() instanceof Event.AtInstrument e && e.section().equals(section.name())
+        || step.event() instanceof Event.AtLock l && l.section().equals(section.name())
         || step.event() instanceof Event.LeverMoves m
             && section.release().filter(r -> r.levers().contains(m.lever())).isPresent();
   }

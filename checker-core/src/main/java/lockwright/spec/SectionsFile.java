@@ -14,6 +14,8 @@ public record SectionsFile(List<Section> sections) {
    * @param working electric token, electric tablet or electric staff
    * @param phaseReverses at the end, or at the start
    * @param irregular never, once or any
+   * @param within tracks whose open ends lie out in the section
+   * @param locks those of ground frames that its tokens release
    */
   public record Section(
       Written name,
@@ -26,10 +28,15 @@ public record SectionsFile(List<Section> sections) {
       boolean plungeWhileWithdrawing,
       Optional<Written> phaseReverses,
       Optional<Written> irregular,
-      Optional<Release> release) {}
+      Optional<Release> release,
+      List<Written> within,
+      List<Lock> locks) {}
 
   /** The instruments whose consent one needs. */
   public record Consent(Written instrument, List<Written> of) {}
+
+  /** Whether a token is held in the lock of a ground frame while its points are open. */
+  public record Lock(Written groundFrame, boolean heldWhileOpen) {}
 
   /**
    * The release that a withdrawal here gives.

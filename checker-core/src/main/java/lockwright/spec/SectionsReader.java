@@ -19,7 +19,9 @@ final class SectionsReader {
           "plunge while withdrawing",
           "phase reverses",
           "irregular withdrawal",
-          "release");
+          "release",
+          "within",
+          "ground frames");
 
   private final Problems problems;
   private final Shape shape;
@@ -60,7 +62,9 @@ final class SectionsReader {
                     f.yes("plunge while withdrawing", true),
                     f.word("phase reverses", "at the end", "at the start"),
                     f.word("irregular withdrawal", "never", "once", "any"),
-                    f.get("release").flatMap(node -> release(node, field.key()))));
+                    f.get("release").flatMap(node -> release(node, field.key())),
+                    f.texts("within"),
+                    f.each("ground frames", this::lock)));
   }
 
   private Optional<Integer> tokens(Written count) {
@@ -92,6 +96,21 @@ final class SectionsReader {
                     f.needTexts("levers"),
                     f.word("lasts", "until used", "until put in here", "until put in"),
                     f.word("begins", "either", "locked", "given")));
+  }
+
+  private Optional<SectionsFile.Lock> lock(Node.Field field) {
+    return shape
+        .fields(
+            field.value(),
+            "ground frame " + field.key().quoted() + " of a section",
+            List.of("held while open"))
+        .map(
+            f ->
+                new SectionsFile.Lock(
+                    field.key(),
+                    f.needWord("held while open", "yes", "no")
+                        .filter(w -> w.text().equals("yes"))
+                        .isPresent()));
   }
 
   private void names(String kind, List<Written> names) {

@@ -75,11 +75,40 @@ final class Apparatus {
   }
 
   Condition releaseHome(String groundFrame) {
-    return lever(box.frame().ofRelease(groundFrame).id(), "N");
+    return release(groundFrame, "N", "empty");
   }
 
   Condition releaseGiven(String groundFrame) {
-    return lever(box.frame().ofRelease(groundFrame).id(), "R");
+    return release(groundFrame, "R", "fresh", "other");
+  }
+
+  /** 2.3: the lever that releases a ground frame stands so, or its lock has this in it. */
+  private Condition release(String groundFrame, String position, String... inLock) {
+    return box.frame()
+        .ofRelease(groundFrame)
+        .map(l -> lever(l.id(), position))
+        .or(
+            () ->
+                box.releasing(groundFrame)
+                    .map(s -> quantities.is(Quantity.lock(s.name(), groundFrame), inLock)))
+        .orElseThrow(
+            () -> new IllegalArgumentException("nothing releases ground frame " + groundFrame));
+  }
+
+  /** All points of the ground frame at N. */
+  Condition closed(String groundFrame) {
+    return Condition.all(
+        box.layout().groundFrame(groundFrame).points().stream()
+            .map(p -> lies(p, Lie.NORMAL))
+            .toList());
+  }
+
+  /** Some points of the ground frame at R. */
+  Condition open(String groundFrame) {
+    return Condition.any(
+        box.layout().groundFrame(groundFrame).points().stream()
+            .map(p -> lies(p, Lie.REVERSE))
+            .toList());
   }
 
   /** 2.4: the gates are locked across the road. */

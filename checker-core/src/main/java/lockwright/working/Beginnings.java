@@ -28,8 +28,7 @@ final class Beginnings implements Iterable<State> {
     box.frame().levers().forEach(l -> fix(Quantity.lever(l.id()), "N"));
     for (String points : Quantities.groundFramePoints(box)) {
       String groundFrame = box.layout().pointsOfGroundFrames().get(points).id();
-      Work.OfRelease release = (Work.OfRelease) box.frame().ofRelease(groundFrame).work();
-      if (release.heldWhileOpen()) {
+      if (heldWhileOpen(box, groundFrame)) {
         fix(Quantity.points(points), "N");
       } else {
         leaveOpen(Quantity.points(points));
@@ -44,6 +43,18 @@ final class Beginnings implements Iterable<State> {
     }
     Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
+  }
+
+  /** Whether the lever, or the token, that releases it is held while it is open. */
+  private static boolean heldWhileOpen(Box box, String groundFrame) {
+    return box.frame()
+        .ofRelease(groundFrame)
+        .map(l -> ((Work.OfRelease) l.work()).heldWhileOpen())
+        .orElseGet(
+            () ->
+                box.sections().stream()
+                    .flatMap(s -> s.locks().stream())
+                    .anyMatch(l -> l.groundFrame().equals(groundFrame) && l.heldWhileOpen()));
   }
 
   /** What the beginnings have in common, and nothing else has. */
@@ -75,6 +86,7 @@ final class Beginnings implements Iterable<State> {
     if (s.irregular() == Section.Irregular.ONCE) {
       fix(Quantity.irregularWithdrawal(s.name()), "unused");
     }
+    s.locks().forEach(l -> fix(Quantity.lock(s.name(), l.groundFrame()), "empty"));
   }
 
   private void fix(Quantity quantity, String value) {

@@ -73,6 +73,8 @@ final class Breaches {
       return earned(r);
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       return state(Condition.all(apparatus.off(r.first()), apparatus.off(r.second())));
+    } else if (requirement instanceof Requirement.SidingLocked r) {
+      return state(sidingNotLocked(r));
     }
     throw new IllegalArgumentException(requirement.id() + " is not a requirement of safety");
   }
@@ -100,6 +102,8 @@ final class Breaches {
       return apparatus.lieNeitherWay(s.points());
     } else if (subject instanceof Subject.LeverReversed s) {
       return apparatus.lever(s.lever(), "R");
+    } else if (subject instanceof Subject.FrameOpen s) {
+      return apparatus.open(s.groundFrame());
     } else if (subject instanceof Subject.TokenOut s) {
       return tokensOut(s.section(), 1);
     }
@@ -121,6 +125,7 @@ final class Breaches {
   private Breach routeHeld(Route route) {
     Set<String> levers = new TreeSet<>();
     Set<String> ownPoints = new TreeSet<>();
+    Set<String> groundFrames = new TreeSet<>();
     for (PointsOnRoute p : route.points()) {
       moves(p.points(), levers, ownPoints);
       if (p.facing()) {
@@ -128,7 +133,8 @@ final class Breaches {
       }
       GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(p.points());
       if (groundFrame != null) {
-        levers.add(box.frame().ofRelease(groundFrame.id()).id());
+        box.frame().ofRelease(groundFrame.id()).map(Lever::id).ifPresent(levers::add);
+        groundFrames.add(groundFrame.id());
       }
     }
     Set<String> gates = new TreeSet<>();
@@ -144,7 +150,8 @@ final class Breaches {
     for (Movement movement : movements) {
       if (movement.event() instanceof Event.LeverMoves m && levers.contains(m.lever())
           || movement.event() instanceof Event.PointsMove p && ownPoints.contains(p.points())
-          || movement.event() instanceof Event.GatesMove g && gates.contains(g.levelCrossing())) {
+          || movement.event() instanceof Event.GatesMove g && gates.contains(g.levelCrossing())
+          || movement.event() instanceof Event.AtLock a && groundFrames.contains(a.groundFrame())) {
         forbidden.put(movement.event(), signalled);
       }
     }
@@ -237,6 +244,15 @@ final class Breaches {
               }
             });
     return new Breach(Condition.FALSE, forbidden);
+  }
+
+  private Condition sidingNotLocked(Requirement.SidingLocked r) {
+    Condition free = apparatus.releaseGiven(r.groundFrame());
+    return Condition.any(
+        Condition.all(
+            Condition.not(apparatus.closed(r.groundFrame())),
+            apparatus.releaseHome(r.groundFrame())),
+        Condition.all(free, tokensOut(r.section(), 2)));
   }
 
   private Condition tokensOut(String section, int least) {

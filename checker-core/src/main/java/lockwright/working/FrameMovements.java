@@ -142,6 +142,12 @@ final class FrameMovements {
       if (lever.work() instanceof Work.OfSignal work
           && Quantities.sectionSignals(box, name).contains(work.signal())) {
         effects.add(quantities.set(Quantity.freshTokens(name, section.tokens()), "0"));
+        for (Section.Lock lock : section.locks()) {
+          Quantity in = Quantity.lock(name, lock.groundFrame());
+          int usedUp = in.values().indexOf("fresh");
+          int now = in.values().indexOf("other");
+          effects.add(quantities.map(in, v -> v == usedUp ? now : v));
+        }
       }
     }
   }

@@ -81,6 +81,7 @@ final class Quantities {
     if (s.irregular() == Section.Irregular.ONCE) {
       add(Quantity.irregularWithdrawal(s.name()));
     }
+    s.locks().forEach(l -> add(Quantity.lock(s.name(), l.groundFrame())));
   }
 
   private void add(Quantity quantity) {

@@ -9,6 +9,7 @@ import lockwright.railway.section.Section.Irregular;
 import lockwright.railway.section.Section.Lasts;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Event.Deed;
+import lockwright.railway.words.Event.LockDeed;
 import lockwright.railway.words.Quantity;
 
 /**
@@ -19,13 +20,15 @@ import lockwright.railway.words.Quantity;
 final class SectionMovements {
   private final Section section;
   private final Quantities quantities;
+  private final Apparatus apparatus;
   private final Quantity phase;
   private final Quantity out;
   private final Quantity fresh;
   private final boolean countsFresh;
   private final boolean regular;
 
-  SectionMovements(Section section, Quantities quantities, Strokes strokes) {
+  SectionMovements(Section section, Quantities quantities, Apparatus apparatus, Strokes strokes) {
+    this.apparatus = apparatus;
     this.section = section;
     this.regular = strokes == Strokes.WHOLE || section.irregular() == Irregular.NEVER;
     this.quantities = quantities;
@@ -48,7 +51,93 @@ final class SectionMovements {
         }
       }
     }
+    for (LockDeed deed : LockDeed.values()) {
+      for (Section.Lock lock : section.locks()) {
+        if (countsFresh || deed != LockDeed.PUT_FRESH_IN) {
+          all.add(atLock(deed, lock));
+        }
+      }
+    }
     return all;
+  }
+
+  private Movement atLock(LockDeed deed, Section.Lock lock) {
+    String frame = lock.groundFrame();
+    Quantity in = Quantity.lock(section.name(), frame);
+    List<Need> needs = new ArrayList<>();
+    String becomes =
+        switch (deed) {
+          case PUT_FRESH_IN -> "fresh";
+          case PUT_OTHER_IN -> "other";
+          case TAKE_OUT -> "empty";
+        };
+    if (deed == LockDeed.TAKE_OUT) {
+      needs.add(Need.rule(quantities.is(in, "fresh", "other"), "nothing is in its lock"));
+      if (lock.heldWhileOpen()) {
+        needs.add(
+            Need.rule(
+                apparatus.closed(frame),
+                "it is held until all points of ground frame " + frame + " lie normal"));
+      }
+    } else {
+      needs.add(Need.rule(quantities.is(in, "empty"), "a token is in the lock of " + frame));
+      needs.add(deed == LockDeed.PUT_FRESH_IN ? freshToHand() : otherToHand());
+    }
+    return new Movement(
+        new Event.AtLock(section.name(), deed, frame), needs, List.of(quantities.set(in, becomes)));
+  }
+
+  /** A fresh token is in no lock: of these there are more than locks with a fresh one. */
+  private Need freshToHand() {
+    List<Condition> each = new ArrayList<>();
+    for (int locks = 0; locks <= section.locks().size(); locks++) {
+      each.add(Condition.any(Condition.not(inLocks("fresh", locks)), atLeast(fresh, locks + 1)));
+    }
+    return Need.rule(Condition.all(each), "no fresh token is out, but in a lock");
+  }
+
+  /** A token that is out and not fresh is in no lock. */
+  private Need otherToHand() {
+    List<Condition> each = new ArrayList<>();
+    for (int locks = 0; locks <= section.locks().size(); locks++) {
+      Condition more = countsFresh ? outBeyondFresh(locks + 1) : atLeast(out, locks + 1);
+      each.add(Condition.any(Condition.not(inLocks("other", locks)), more));
+    }
+    return Need.rule(
+        Condition.all(each),
+        countsFresh
+            ? "no token is out, but fresh ones or in a lock"
+            : "no token is out and to hand");
+  }
+
+  /** This many tokens or more are out besides the fresh ones. */
+  private Condition outBeyondFresh(int least) {
+    return Condition.any(
+        IntStream.rangeClosed(0, section.tokens() - least)
+            .mapToObj(
+                f ->
+                    Condition.all(
+                        quantities.satisfies(fresh, v -> v == f), atLeast(out, f + least)))
+            .toList());
+  }
+
+  /** So many locks or more have a token of the kind in them. */
+  private Condition inLocks(String kind, int least) {
+    return inLocks(kind, least, section.locks());
+  }
+
+  private Condition inLocks(String kind, int least, List<Section.Lock> among) {
+    if (least <= 0) {
+      return Condition.TRUE;
+    } else if (least > among.size()) {
+      return Condition.FALSE;
+    }
+    List<Section.Lock> rest = among.subList(1, among.size());
+    return Condition.any(
+        inLocks(kind, least, rest),
+        Condition.all(
+            quantities.is(Quantity.lock(section.name(), among.get(0).groundFrame()), kind),
+            inLocks(kind, least - 1, rest)));
   }
 
   private boolean canBe(Deed deed, Instrument e) {
@@ -128,24 +217,13 @@ final class SectionMovements {
   }
 
   private void putFreshIn(Instrument e, List<Need> needs, List<Effect> effects) {
-    needs.add(Need.rule(atLeast(fresh, 1), "no fresh token is out"));
+    needs.add(freshToHand());
     putIn(e, needs, effects);
     effects.add(quantities.map(fresh, v -> v - 1));
   }
 
   private void putOtherIn(Instrument e, List<Need> needs, List<Effect> effects) {
-    if (countsFresh) {
-      needs.add(
-          Need.rule(
-              Condition.any(
-                  IntStream.range(0, section.tokens())
-                      .mapToObj(
-                          f ->
-                              Condition.all(
-                                  quantities.satisfies(fresh, v -> v == f), atLeast(out, f + 1)))
-                      .toList()),
-              "no token is out but fresh ones"));
-    }
+    needs.add(otherToHand());
     putIn(e, needs, effects);
   }
 

@@ -29,7 +29,7 @@ final class WaysBack {
 
   /** A movement of levers, points of ground frames or gates: not at an instrument. */
   static boolean ofFrame(Event event) {
-    return !(event instanceof Event.AtInstrument);
+    return !(event instanceof Event.AtInstrument || event instanceof Event.AtLock);
   }
 
   Condition stuck(List<List<Event>> ways) {

@@ -42,7 +42,8 @@ public final class Working {
     locking = new Locking(box, apparatus, strokes == Strokes.WHOLE, leftOut);
     frame = new FrameMovements(box, quantities, apparatus, locking, strokes);
     List<Movement> all = new ArrayList<>(frame.all());
-    box.sections().forEach(s -> all.addAll(new SectionMovements(s, quantities, strokes).all()));
+    box.sections()
+        .forEach(s -> all.addAll(new SectionMovements(s, quantities, apparatus, strokes).all()));
     movements = List.copyOf(all);
     movements.forEach(m -> byEvent.put(m.event(), m));
     breaches = new Breaches(box, quantities, apparatus, movements);

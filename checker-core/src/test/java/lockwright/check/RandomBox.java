@@ -1,7 +1,6 @@
 package lockwright.check;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,8 +31,9 @@ import lockwright.spec.Span;
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
  * signals, an advanced starting signal, a siding with a trap, a ground frame, a level crossing, a
- * bolt that stands in or out, an economical lock, a token section in a third of them), and a
- * locking table that is right but for what was left out of it and put into it.
+ * bolt that stands in or out, an economical lock, a token section in a third of them, whose token
+ * may release the ground frame), and a locking table that is right but for what was left out of it
+ * and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -51,6 +51,8 @@ public final class RandomBox {
   private boolean section;
   private boolean trap;
   private boolean groundFrame;
+  private boolean tokenFrame;
+  private boolean twoFrames;
   private boolean economical;
 
   private RandomBox(Random random) {
@@ -69,6 +71,8 @@ public final class RandomBox {
     section = random.nextInt(3) == 0;
     trap = chance(40);
     groundFrame = trap && chance(50);
+    tokenFrame = section && groundFrame && chance(50);
+    twoFrames = tokenFrame && chance(40);
     Layout layout = layout();
     Frame frame = frame(layout);
     List<Section> sections = section ? List.of(section(frame, layout)) : List.of();
@@ -103,6 +107,8 @@ public final class RandomBox {
       limit("r");
     }
     signals();
+    // With two locks and two release levers a box can take a hundred times as long as others.
+    twoFrames &= signals.stream().filter(RandomBox::canReadIntoSection).count() < 2;
     boolean passenger = chance(80);
     List<Track> tracks = new ArrayList<>();
     for (String id :
@@ -111,7 +117,11 @@ public final class RandomBox {
       tracks.add(new Track(id, id, passenger && !siding, HERE));
     }
     List<GroundFrame> groundFrames =
-        groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
+        twoFrames
+            ? List.of(
+                new GroundFrame("G", "G", List.of("P"), HERE),
+                new GroundFrame("G2", "G2", List.of("T"), HERE))
+            : groundFrame ? List.of(new GroundFrame("G", "G", List.of("P", "T"), HERE)) : List.of();
     List<LevelCrossing> levelCrossings =
         !trap && chance(30)
             ? List.of(new LevelCrossing("L", "L", List.of(chance(50) ? "o" : "t"), HERE))
@@ -181,11 +191,11 @@ public final class RandomBox {
     for (Signal signal : layout.signals()) {
       lever(new Work.OfSignal(signal.id()));
     }
-    if (groundFrame) {
+    if (groundFrame && !tokenFrame) {
       lever(new Work.OfRelease("G", chance(85)));
-    } else if (trap && chance(50)) {
+    } else if (!groundFrame && trap && chance(50)) {
       lever(new Work.OfPoints(List.of("P", "T")));
-    } else {
+    } else if (!groundFrame) {
       economical = chance(20);
       lever(new Work.OfPoints(List.of("P"), economical ? List.of("P") : List.of()));
       if (trap) {
@@ -220,13 +230,15 @@ public final class RandomBox {
   private Section section(Frame frame, Layout layout) {
     List<Section.Instrument> instruments = new ArrayList<>();
     boolean far = chance(90);
+    // With no consent to wait for, what a token in a lock breaks is broken by a short sequence.
+    int consent = tokenFrame ? 10 : 85;
     instruments.add(
-        new Section.Instrument("Here", true, far && chance(85) ? List.of("Far") : List.of()));
-    instruments.add(new Section.Instrument("Far", far, chance(85) ? List.of("Here") : List.of()));
+        new Section.Instrument("Here", true, far && chance(consent) ? List.of("Far") : List.of()));
+    instruments.add(
+        new Section.Instrument("Far", far, chance(consent) ? List.of("Here") : List.of()));
     List<String> releases = new ArrayList<>();
-    Set<String> into = new HashSet<>(List.of("N", "R", "A"));
     for (Signal signal : layout.signals()) {
-      if (into.contains(signal.id()) && signal.arm() == Arm.STOP) {
+      if (canReadIntoSection(signal)) {
         frame.ofSignal(signal.id()).ifPresent(l -> releases.add(l.id()));
       }
     }
@@ -238,20 +250,29 @@ public final class RandomBox {
                     releases,
                     chance(70) ? Section.Lasts.UNTIL_PUT_IN : one(Section.Lasts.values()),
                     chance(85) ? Section.Begins.LOCKED : one(Section.Begins.values())));
+    List<Section.Lock> locks =
+        tokenFrame
+            ? layout.groundFrames().stream().map(g -> new Section.Lock(g.id(), chance(85))).toList()
+            : List.of();
     int tokens = chance(25) ? 2 : 1;
     return new Section(
         "Far",
         "s",
         Section.Token.TOKEN,
-        // With two tokens and two release levers a box takes ten times as long as others.
-        releases.size() > 1 ? 1 : tokens,
+        // With two tokens and two release levers, or two locks, a box takes ten times as long.
+        releases.size() > 1 || twoFrames ? 1 : tokens,
         instruments,
         "Here",
         chance(40),
         chance(50),
         chance(85) ? Section.Irregular.NEVER : one(Section.Irregular.values()),
         release,
+        locks,
         HERE);
+  }
+
+  private static boolean canReadIntoSection(Signal signal) {
+    return Set.of("N", "R", "A").contains(signal.id()) && signal.arm() == Arm.STOP;
   }
 
   private <T> T one(T[] some) {

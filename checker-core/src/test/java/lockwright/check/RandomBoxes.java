@@ -49,6 +49,9 @@ abstract class RandomBoxes {
   /** How many boxes have both of two forms of entry; with itself, how many have the form at all. */
   private static final Map<String, Integer> PAIRS = new TreeMap<>();
 
+  /** Verdicts on sidings locked by token: few boxes have one. */
+  private static final Map<String, Integer> SIDINGS = new TreeMap<>();
+
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
 
@@ -88,7 +91,11 @@ abstract class RandomBoxes {
               : "undecided: not asked";
       assertThat(audited.fold(Said.INSTANCE)).as(requirement.id()).isEqualTo(expected);
       if (!requirement.possibility()) {
-        VERDICTS.merge(expected.replaceAll("[^a-z]", ""), 1, Integer::sum);
+        String verdict = expected.replaceAll("[^a-z]", "");
+        VERDICTS.merge(verdict, 1, Integer::sum);
+        if (requirement instanceof Requirement.SidingLocked) {
+          SIDINGS.merge(verdict, 1, Integer::sum);
+        }
       }
     }
     try (Solvers solvers = onZ3 ? Z3Solvers.unlimited() : new Sat4jSolvers()) {
@@ -215,6 +222,7 @@ abstract class RandomBoxes {
     ENGINES.clear();
     RESTORING.clear();
     PAIRS.clear();
+    SIDINGS.clear();
     boxes = 0;
   }
 
@@ -235,6 +243,13 @@ abstract class RandomBoxes {
       int all = counts.values().stream().mapToInt(Integer::intValue).sum();
       assertThat(counts.values()).allSatisfy(n -> assertThat(10 * n).isGreaterThanOrEqualTo(all));
     }
+  }
+
+  @AfterContainer
+  static void sidings_are_proved_in_some_boxes_and_broken_in_others() {
+    System.out.println("sidings locked by token: " + SIDINGS);
+    assertThat(SIDINGS).containsKeys("proved", "brokenby");
+    assertThat(SIDINGS.values()).allMatch(n -> n >= 5);
   }
 
   @AfterContainer

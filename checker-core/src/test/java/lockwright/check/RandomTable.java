@@ -86,8 +86,9 @@ final class RandomTable {
           add(needs(a, b, points.lie() == Lie.REVERSE));
         }
       } else {
-        String release = box.frame().ofRelease("G").id();
-        add(RandomBox.entry(Kind.LOCKS, a, List.of(release)));
+        box.frame()
+            .ofRelease("G")
+            .ifPresent(l -> add(RandomBox.entry(Kind.LOCKS, a, List.of(l.id()))));
       }
       if (points.facing()) {
         box.frame()

@@ -15,6 +15,7 @@ import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.TrackEnd;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Expectation;
+import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 import lockwright.spec.Span;
 import lockwright.spec.SpecsOnDisk;
@@ -117,6 +118,20 @@ class EveryFormTest {
   }
 
   @Test
+  void points_out_in_a_section_lie_between_ends_in_it_and_its_tokens_release_them() {
+    assertThat(box.layout().at(new TrackEnd("line to pit", 1)))
+        .isEqualTo(new Attachment.InSection("Fen to Holm"));
+    assertThat(box.layout().at(new TrackEnd("line past pit", 1)))
+        .isEqualTo(new Attachment.InSection("Fen to Holm"));
+    assertThat(box.frame().ofRelease("Pit")).isEmpty();
+    assertThat(box.releasing("Pit")).contains(box.sections().get(0));
+    assertThat(box.releasing("Quarry")).isEmpty();
+    assertThat(box.requirements().stream().map(Requirement::id))
+        .contains("siding locked: ground frame Pit, section Fen to Holm")
+        .noneMatch(id -> id.contains("P1"));
+  }
+
+  @Test
   void failures_are_expected_or_waived() {
     assertThat(BoxBuilder.read(SpecsOnDisk.EVERY_FORM).expectations())
         .containsExactly(
@@ -156,6 +171,7 @@ class EveryFormTest {
                 Optional.of(
                     new Section.Release(
                         List.of("4"), Section.Lasts.UNTIL_PUT_IN_HERE, Section.Begins.LOCKED)),
+                List.of(new Section.Lock("Pit", true)),
                 section.at()));
   }
 }

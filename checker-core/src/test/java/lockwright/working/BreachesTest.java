@@ -19,6 +19,7 @@ import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
+import lockwright.railway.words.Event;
 import org.junit.jupiter.api.Test;
 
 /** When requirements are broken, and their subjects come about: docs/meaning.md 6 and 7. */
@@ -193,6 +194,65 @@ class BreachesTest {
     Requirement home = new Requirement.ReleaseHome("1", "yard", List.of(yard));
     assertKept(home, "", "1R Y1R", "9R Y1R", "1R 9R", "1R 9R Y1R 4R");
     assertBroken(home, "1M 9M Y1R", "1R 9R Y1R");
+  }
+
+  /** Board of Trade Requirements, no. 2, in W. H. Mills, Railway Construction (1898). */
+  @Test
+  void siding_locked() {
+    Working working =
+        Working.parted(
+            new HandBox()
+                .groundFrame("pit", "P1", "P2")
+                .section(Sections.pair(3).lock("pit", true))
+                .box());
+    Condition unlocked = working.breach(new Requirement.SidingLocked("line", "pit")).state();
+    Condition open = working.reaches(new Subject.FrameOpen("pit"));
+    for (String lock : List.of("empty", "fresh", "other")) {
+      for (String first : List.of("N", "M", "R")) {
+        for (String second : List.of("N", "M", "R")) {
+          for (int out = 0; out <= 3; out++) {
+            Map<String, String> values = working.beginnings().iterator().next().values();
+            values.put("section line: lock of pit", lock);
+            values.put("section line: tokens out", "" + out);
+            values.put("points P1", first);
+            values.put("points P2", second);
+            State state = working.state(values);
+            boolean normal = first.equals("N") && second.equals("N");
+            assertThat(unlocked.evaluate(state))
+                .as(state.toString())
+                .isEqualTo(lock.equals("empty") ? !normal : out > 1);
+            assertThat(open.evaluate(state)).isEqualTo(first.equals("R") || second.equals("R"));
+          }
+        }
+      }
+    }
+  }
+
+  /** A token in, or out of, the lock of points on the route: as of the lever of a release. */
+  @Test
+  void a_route_over_points_that_a_token_releases_is_held_at_their_lock() {
+    Route yard = route("1", "P1N");
+    Working working =
+        Working.parted(
+            new HandBox()
+                .signal("1", Arm.STOP)
+                .groundFrame("pit", "P1")
+                .groundFrame("far", "P2")
+                .section(Sections.pair(1).lock("pit", true).lock("far", true))
+                .routes(yard)
+                .box());
+    Breach held = working.breach(new Requirement.RouteHeld(yard));
+    assertThat(held.movements().keySet().stream().map(Event::key))
+        .filteredOn(k -> k.startsWith("section"))
+        .containsExactlyInAnyOrder(
+            "section line: put another token in the lock of pit",
+            "section line: take the token out of the lock of pit");
+    Requirement home = new Requirement.ReleaseHome("1", "pit", List.of(yard));
+    Map<String, String> values = working.beginnings().iterator().next().values();
+    values.put("lever 1", "M");
+    assertThat(working.breach(home).state().evaluate(working.state(values))).isFalse();
+    values.put("section line: lock of pit", "other");
+    assertThat(working.breach(home).state().evaluate(working.state(values))).isTrue();
   }
 
   @Test

@@ -119,7 +119,10 @@ public final class BruteForce {
     for (int i = 0; i < count; i++) {
       unpack(reached[i], values);
       for (int m = 0; m < movements.length; m++) {
-        if (!(movements[m].event() instanceof Event.AtInstrument) && needs[m].evaluate(values)) {
+        boolean section =
+            movements[m].event() instanceof Event.AtInstrument
+                || movements[m].event() instanceof Event.AtLock;
+        if (!section && needs[m].evaluate(values)) {
           before.get(table[slot(pack(movements[m].after(values)))] - 1).add(i);
         }
       }

@@ -92,6 +92,13 @@ public final class HandBox {
     return lever(id, new Work.OfRelease(groundFrame, held));
   }
 
+  /** A ground frame with these points, which tokens of a section release. */
+  public HandBox groundFrame(String groundFrame, String... its) {
+    Arrays.stream(its).forEach(this::pointsOnly);
+    groundFrames.add(new GroundFrame(groundFrame, "", List.of(its), HERE));
+    return this;
+  }
+
   public HandBox spare(String id) {
     return lever(id, new Work.Spare());
   }

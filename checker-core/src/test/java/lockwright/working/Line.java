@@ -57,6 +57,25 @@ final class Line {
     return this;
   }
 
+  boolean free(Event.LockDeed deed, String groundFrame) {
+    return working.free(state, new Event.AtLock("line", deed, groundFrame));
+  }
+
+  Line make(Event.LockDeed deed, String groundFrame) {
+    state = working.make(state, new Event.AtLock("line", deed, groundFrame));
+    return this;
+  }
+
+  /** Whether points of a ground frame can leave normal. */
+  boolean opens(String points) {
+    return working.free(state, new Event.PointsMove(points, Position.N, Position.M));
+  }
+
+  Line moves(String points, Position from, Position to) {
+    state = working.make(state, new Event.PointsMove(points, from, to));
+    return this;
+  }
+
   /** What a quantity of the section is. */
   String is(String what) {
     return state.values().get("section line: " + what);

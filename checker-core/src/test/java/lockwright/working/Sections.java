@@ -1,10 +1,12 @@
 package lockwright.working;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lockwright.railway.section.Section;
 import lockwright.railway.section.Section.Instrument;
 import lockwright.railway.section.Section.Irregular;
+import lockwright.railway.section.Section.Lock;
 import lockwright.railway.section.Section.Release;
 import lockwright.spec.Span;
 
@@ -15,7 +17,8 @@ public record Sections(
     boolean plungeWhileWithdrawing,
     boolean phaseReversesAtStart,
     Irregular irregular,
-    Optional<Release> release) {
+    Optional<Release> release,
+    List<Lock> locks) {
 
   /** Both attended, each needing the other's consent, all else by default; no release. */
   public static Sections pair(int tokens) {
@@ -27,25 +30,34 @@ public record Sections(
         true,
         false,
         Irregular.NEVER,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   public Sections instruments(Instrument... all) {
     return new Sections(
-        tokens, List.of(all), plungeWhileWithdrawing, phaseReversesAtStart, irregular, release);
+        tokens,
+        List.of(all),
+        plungeWhileWithdrawing,
+        phaseReversesAtStart,
+        irregular,
+        release,
+        locks);
   }
 
   public Sections neverBoth() {
-    return new Sections(tokens, instruments, false, phaseReversesAtStart, irregular, release);
+    return new Sections(
+        tokens, instruments, false, phaseReversesAtStart, irregular, release, locks);
   }
 
   public Sections atStart() {
-    return new Sections(tokens, instruments, plungeWhileWithdrawing, true, irregular, release);
+    return new Sections(
+        tokens, instruments, plungeWhileWithdrawing, true, irregular, release, locks);
   }
 
   public Sections irregular(Irregular kind) {
     return new Sections(
-        tokens, instruments, plungeWhileWithdrawing, phaseReversesAtStart, kind, release);
+        tokens, instruments, plungeWhileWithdrawing, phaseReversesAtStart, kind, release, locks);
   }
 
   public Sections release(Release its) {
@@ -55,7 +67,22 @@ public record Sections(
         plungeWhileWithdrawing,
         phaseReversesAtStart,
         irregular,
-        Optional.of(its));
+        Optional.of(its),
+        locks);
+  }
+
+  /** A ground frame that its tokens release. */
+  public Sections lock(String groundFrame, boolean held) {
+    List<Lock> more = new ArrayList<>(locks);
+    more.add(new Lock(groundFrame, held));
+    return new Sections(
+        tokens,
+        instruments,
+        plungeWhileWithdrawing,
+        phaseReversesAtStart,
+        irregular,
+        release,
+        more);
   }
 
   public Section section() {
@@ -70,6 +97,7 @@ public record Sections(
         phaseReversesAtStart,
         irregular,
         release,
+        locks,
         new Span("by hand", 1, 1));
   }
 }

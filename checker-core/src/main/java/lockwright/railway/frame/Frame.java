@@ -43,12 +43,11 @@ public record Frame(List<Lever> levers) {
         .findFirst();
   }
 
-  /** The lever that gives the release of a ground frame. */
-  public Lever ofRelease(String groundFrame) {
+  /** The lever that gives the release of a ground frame; none, where a token does. */
+  public Optional<Lever> ofRelease(String groundFrame) {
     return levers.stream()
         .filter(l -> l.work() instanceof Work.OfRelease w && w.groundFrame().equals(groundFrame))
-        .findFirst()
-        .orElseThrow(() -> new NoSuchElementException("release of " + groundFrame));
+        .findFirst();
   }
 
   /** The first closing lever that names both signals, if there is one. */

@@ -49,6 +49,7 @@ record Instances(
             sections.stream().map(s -> new Requirement.OneTokenOut(s.name())).toList(),
             sectionSignalEarned(),
             sectionSignalsApart(),
+            sidingLocked(),
             routes.stream().map(Requirement.RouteCanBeCleared::new).toList(),
             worked().map(Requirement.LeverCanBeMoved::new).toList(),
             frameCanBeRestored())
@@ -196,6 +197,16 @@ record Instances(
           (first, second) ->
               found.add(
                   new Requirement.SectionSignalsApart(section.name(), first.id(), second.id())));
+    }
+    return found;
+  }
+
+  private List<Requirement> sidingLocked() {
+    List<Requirement> found = new ArrayList<>();
+    for (Section section : sections) {
+      for (Section.Lock lock : section.locks()) {
+        found.add(new Requirement.SidingLocked(section.name(), lock.groundFrame()));
+      }
     }
     return found;
   }

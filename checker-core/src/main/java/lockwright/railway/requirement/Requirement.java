@@ -274,6 +274,24 @@ public sealed interface Requirement {
     }
   }
 
+  /** The section whose tokens release the ground frame. */
+  record SidingLocked(String section, String groundFrame) implements Requirement {
+    @Override
+    public String name() {
+      return "siding locked";
+    }
+
+    @Override
+    public String subject() {
+      return "ground frame " + groundFrame + ", section " + section;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.FrameOpen(groundFrame));
+    }
+  }
+
   record RouteCanBeCleared(Route route) implements Requirement {
     @Override
     public String name() {

@@ -55,6 +55,14 @@ public sealed interface Subject {
     }
   }
 
+  /** Some points of the ground frame lie reverse. */
+  record FrameOpen(String groundFrame) implements Subject {
+    @Override
+    public String id() {
+      return "ground frame " + groundFrame + " open";
+    }
+  }
+
   /** A token of the section is out. */
   record TokenOut(String section) implements Subject {
     @Override

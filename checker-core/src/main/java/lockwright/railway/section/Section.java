@@ -13,6 +13,7 @@ import lockwright.spec.Span;
  * @param instruments in the order written; one of them is at this box
  * @param here the name of the instrument at this box
  * @param release the release of levers that a withdrawal here gives, if any
+ * @param locks those of the ground frames that its tokens release
  */
 public record Section(
     String name,
@@ -25,9 +26,11 @@ public record Section(
     boolean phaseReversesAtStart,
     Irregular irregular,
     Optional<Release> release,
+    List<Lock> locks,
     Span at) {
   public Section {
     instruments = List.copyOf(instruments);
+    locks = List.copyOf(locks);
     if (tokens < 1) {
       throw new IllegalArgumentException(
           "section " + name + " has " + tokens + " tokens; 1 or more");
@@ -43,6 +46,13 @@ public record Section(
       needsConsentOf = List.copyOf(needsConsentOf);
     }
   }
+
+  /**
+   * The lock of a ground frame, which a token of the section opens.
+   *
+   * @param heldWhileOpen whether the token is held in it until all points lie normal
+   */
+  public record Lock(String groundFrame, boolean heldWhileOpen) {}
 
   /** A release for one pull, shared by the levers that it frees. */
   public record Release(List<String> levers, Lasts lasts, Begins begins) {

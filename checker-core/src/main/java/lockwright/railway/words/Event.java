@@ -41,7 +41,34 @@ public sealed interface Event {
     }
   }
 
-  /** The events of `docs/meaning.md` 4.2, in the order of its table. */
+  /**
+   * A token put in, or taken out of, the lock of a ground frame that tokens of a section release.
+   */
+  record AtLock(String section, LockDeed deed, String groundFrame) implements Event {
+    @Override
+    public String key() {
+      return "section " + section + ": " + deed.words() + " of " + groundFrame;
+    }
+  }
+
+  /** The events at a lock of `docs/meaning.md` 4.2, in the order of its table. */
+  enum LockDeed {
+    PUT_FRESH_IN("put a fresh token in the lock"),
+    PUT_OTHER_IN("put another token in the lock"),
+    TAKE_OUT("take the token out of the lock");
+
+    private final String words;
+
+    LockDeed(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+
+  /** The events at instruments of `docs/meaning.md` 4.2, in the order of its table. */
   enum Deed {
     PLUNGE("plunge"),
     STOP_PLUNGING("stop plunging"),

@@ -64,6 +64,14 @@ public record Quantity(String key, List<String> values) {
     return new Quantity("section " + section + ": release", List.of("locked", "given"));
   }
 
+  /**
+   * The lock of a ground frame that tokens of the section release: which kind of token is in it.
+   */
+  public static Quantity lock(String section, String groundFrame) {
+    return new Quantity(
+        "section " + section + ": lock of " + groundFrame, List.of("empty", "fresh", "other"));
+  }
+
   public static Quantity irregularWithdrawal(String section) {
     return new Quantity("section " + section + ": irregular withdrawal", List.of("unused", "used"));
   }

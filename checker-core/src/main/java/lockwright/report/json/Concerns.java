@@ -66,6 +66,9 @@ record Concerns(
       return ofSection(r.section(), List.of(r.signal()));
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       return ofSection(r.section(), List.of(r.first(), r.second()));
+    } else if (requirement instanceof Requirement.SidingLocked r) {
+      return new Concerns(
+          NONE, NONE, NONE, NONE, List.of(r.groundFrame()), NONE, List.of(r.section()));
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
       return of(r.route());
     } else if (requirement instanceof Requirement.FrameCanBeRestored r) {

@@ -23,6 +23,10 @@ sealed interface EventPart {
   record Instrument(String section, String instrument, String deed, String key)
       implements EventPart {}
 
+  /** A token put in, or taken out of, the lock of a ground frame. */
+  @JsonTypeName("lock")
+  record Lock(String section, String groundFrame, String deed, String key) implements EventPart {}
+
   static EventPart of(Event event) {
     if (event instanceof Event.LeverMoves e) {
       return new Lever(e.lever(), e.from().name(), e.to().name(), e.key());
@@ -30,6 +34,9 @@ sealed interface EventPart {
       return new Points(e.points(), e.from().name(), e.to().name(), e.key());
     } else if (event instanceof Event.GatesMove e) {
       return new Gates(e.levelCrossing(), e.from().name(), e.to().name(), e.key());
+    }
+    if (event instanceof Event.AtLock e) {
+      return new Lock(e.section(), e.groundFrame(), e.deed().words(), e.key());
     }
     Event.AtInstrument e = (Event.AtInstrument) event;
     return new Instrument(e.section(), e.instrument(), e.deed().words(), e.key());

@@ -6,6 +6,7 @@ import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.TrackEnd;
+import lockwright.railway.section.Section;
 
 /** The layout, so that a diagram can be drawn of it. */
 record LayoutPart(
@@ -49,7 +50,17 @@ record LayoutPart(
       String lever,
       Place at) {}
 
-  record GroundFrame(String id, String label, List<String> points, String releaseLever, Place at) {}
+  /**
+   * @param releaseLever none if tokens release it
+   * @param releaseSection the section whose tokens release it; none if a lever does
+   */
+  record GroundFrame(
+      String id,
+      String label,
+      List<String> points,
+      String releaseLever,
+      String releaseSection,
+      Place at) {}
 
   /**
    * @param gateLever the lever that works the gates, or their lock
@@ -86,7 +97,8 @@ record LayoutPart(
                         g.id(),
                         g.label(),
                         g.points(),
-                        box.frame().ofRelease(g.id()).id(),
+                        box.frame().ofRelease(g.id()).map(Lever::id).orElse(null),
+                        box.releasing(g.id()).map(Section::name).orElse(null),
                         Place.of(g.at())))
             .toList(),
         layout.levelCrossings().stream()

@@ -163,6 +163,9 @@ public final class Recorded {
       case "gates" ->
           new Event.GatesMove(
               text(event, "levelCrossing"), position(event, "from"), position(event, "to"));
+      case "lock" ->
+          new Event.AtLock(
+              text(event, "section"), lockDeed(text(event, "deed")), text(event, "groundFrame"));
       case "instrument" ->
           new Event.AtInstrument(
               text(event, "section"), deed(text(event, "deed")), text(event, "instrument"));
@@ -181,6 +184,15 @@ public final class Recorded {
       }
     }
     throw new IllegalArgumentException("nothing is done so at an instrument: " + words);
+  }
+
+  private static Event.LockDeed lockDeed(String words) {
+    for (Event.LockDeed deed : Event.LockDeed.values()) {
+      if (deed.words().equals(words)) {
+        return deed;
+      }
+    }
+    throw new IllegalArgumentException("nothing is done so at a lock: " + words);
   }
 
   private static String text(JsonNode node, String field) {

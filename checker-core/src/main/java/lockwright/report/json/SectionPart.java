@@ -20,7 +20,11 @@ record SectionPart(
     String phaseReverses,
     String irregularWithdrawal,
     Release release,
+    List<Lock> groundFrames,
     Place at) {
+
+  /** Of a ground frame that the tokens release. */
+  record Lock(String groundFrame, boolean heldWhileOpen) {}
 
   record Instrument(String name, boolean attended, List<String> needsConsentOf) {}
 
@@ -42,6 +46,7 @@ record SectionPart(
         s.release()
             .map(r -> new Release(r.levers(), Words.of(r.lasts()), Words.of(r.begins())))
             .orElse(null),
+        s.locks().stream().map(l -> new Lock(l.groundFrame(), l.heldWhileOpen())).toList(),
         Place.of(s.at()));
   }
 }

@@ -26,7 +26,8 @@ final class BoxData {
     ObjectNode parts = data.putObject("layout");
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(
-        "groundFrames", only(layout.required("groundFrames"), "id", "points", "releaseLever"));
+        "groundFrames",
+        only(layout.required("groundFrames"), "id", "points", "releaseLever", "releaseSection"));
     parts.set("levelCrossings", only(layout.required("levelCrossings"), "id", "gateLever"));
     return Shown.line(data.toString());
   }

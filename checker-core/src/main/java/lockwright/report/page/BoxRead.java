@@ -18,6 +18,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
             + " read from them, or derived from the layout; read-back.txt has it in more words.");
     levers();
     levelCrossings();
+    groundFrames();
     routes();
     notSignalled();
     conflicts();
@@ -90,6 +91,37 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     if (!rows.isEmpty()) {
       table("Level crossings", List.of("crossing", "label", "over tracks", "worked by"), rows);
     }
+  }
+
+  private void groundFrames() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode frame : result.required("layout").required("groundFrames")) {
+      String released =
+          frame.has("releaseLever")
+              ? "lever " + frame.get("releaseLever").asText()
+              : "tokens of section " + frame.required("releaseSection").asText() + held(frame);
+      rows.add(
+          List.of(
+              frame.required("id").asText(),
+              frame.required("label").asText(),
+              list(frame.required("points")),
+              released));
+    }
+    if (!rows.isEmpty()) {
+      table("Ground frames", List.of("ground frame", "label", "points", "released by"), rows);
+    }
+  }
+
+  private String held(JsonNode frame) {
+    JsonNode section = anchors.part("section", frame.required("releaseSection").asText());
+    for (JsonNode lock : section.required("groundFrames")) {
+      if (lock.required("groundFrame").equals(frame.required("id"))) {
+        return lock.required("heldWhileOpen").asBoolean()
+            ? ", held while open"
+            : ", not held while open";
+      }
+    }
+    throw new IllegalArgumentException("no token releases " + frame);
   }
 
   private static String economical(JsonNode work) {

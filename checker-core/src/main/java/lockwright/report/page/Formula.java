@@ -18,7 +18,9 @@ final class Formula {
           List.of("N(p), R(p)", "points p lie normal, or reverse"),
           List.of("between(p)", "points p lie neither way"),
           List.of("bolted(p), free(p)", "a bolt of points p is surely in; every one is surely out"),
-          List.of("home(g)", "the release of ground frame g is home"),
+          List.of(
+              "home(g)",
+              "the release of ground frame g is home: its lever at N, or no token in its lock"),
           List.of(
               "locked across the road(c)",
               "the gates of level crossing c stand across the road and are surely held so"),
@@ -111,6 +113,8 @@ final class Formula {
                   + ") \u2265 1");
       case "section signals apart" ->
           always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
+      case "siding locked" ->
+          always(siding(concerns.required("groundFrames").get(0).asText(), sections.get(0)));
       case "route can be cleared" ->
           "some run: clear(" + signals.get(0) + ")" + AND + any(routes, false);
       case "lever can be moved" ->
@@ -177,6 +181,31 @@ final class Formula {
       }
     }
     return "moved(" + (things.isEmpty() ? "nothing" : String.join(", ", things)) + ")";
+  }
+
+  private String siding(String frame, String section) {
+    List<String> normal = new ArrayList<>();
+    for (JsonNode g : result.required("layout").required("groundFrames")) {
+      if (g.required("id").asText().equals(frame)) {
+        g.required("points").forEach(p -> normal.add("N(" + p.asText() + ")"));
+      }
+    }
+    return "(home("
+        + frame
+        + ")"
+        + THEN
+        + String.join(AND, normal)
+        + ")"
+        + AND
+        + "("
+        + NOT
+        + "home("
+        + frame
+        + ")"
+        + THEN
+        + "out("
+        + section
+        + ") \u2264 1)";
   }
 
   private static String closed(List<String> signals, String lever) {

@@ -19,6 +19,9 @@ final class BoxState {
     REVERSED
   }
 
+  private static final String EMPTY = "empty";
+  private static final String LOCK_OF = ": lock of ";
+
   private final Map<String, String> values;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Map<String, JsonNode> points = new HashMap<>();
@@ -40,6 +43,27 @@ final class BoxState {
 
   Place lever(String id) {
     return place("lever " + id);
+  }
+
+  /** Whether the release of a ground frame is home or given, or its lever part-way. */
+  Place release(JsonNode groundFrame) {
+    if (groundFrame.has("releaseLever")) {
+      return lever(groundFrame.get("releaseLever").asText());
+    }
+    String lock = lock(groundFrame);
+    asked.add(lock);
+    return values.getOrDefault(lock, EMPTY).equals(EMPTY) ? Place.NORMAL : Place.REVERSED;
+  }
+
+  /** The quantity of the lock that a token of a section opens. */
+  private static String lock(JsonNode groundFrame) {
+    String section = groundFrame.get("releaseSection").asText();
+    return "section " + section + LOCK_OF + groundFrame.get("id").asText();
+  }
+
+  /** The values of something that was asked for. */
+  static List<String> values(String asked) {
+    return asked.contains(LOCK_OF) ? List.of(EMPTY, "fresh", "other") : List.of("N", "M", "R");
   }
 
   Place points(String id) {
@@ -122,7 +146,10 @@ final class BoxState {
     return true;
   }
 
-  /** The levers, points and gates whose places were asked for, in the order in which they were. */
+  /**
+   * The levers, points, gates and locks whose places were asked for, in the order in which they
+   * were.
+   */
   Set<String> asked() {
     return Collections.unmodifiableSet(asked);
   }

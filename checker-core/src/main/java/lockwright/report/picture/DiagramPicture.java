@@ -243,7 +243,7 @@ final class DiagramPicture {
           "trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
     double words = node.x - legs * spacing.wordsOverToe(node);
-    new PointsShape(svg, state).draw(node, plan.groundFrame(node.thing), words, y, legs, !up);
+    new PointsShape(svg, state).draw(node, plan, words, y, legs, !up);
     svg.close();
   }
 

@@ -18,11 +18,9 @@ final class EndMark {
       case SECTION -> 14 + 2 * PAD + sectionWidth(node.thing);
       case CUT -> 18 + Text.width(words(node), SIZE);
       case LIMIT ->
-          switch (node.name) {
-            case "buffer stop" -> 10;
-            case "block" -> 14 + Text.width("block", SIZE);
-            default -> 16;
-          };
+          node.named()
+              ? 14 + Text.width(node.name, SIZE)
+              : node.name.equals("buffer stop") ? 10 : 16;
       default -> 0;
     };
   }
@@ -37,7 +35,7 @@ final class EndMark {
   static List<String> words(Node node) {
     return switch (node.kind) {
       case CUT -> List.of("on at mark " + node.name);
-      case LIMIT -> node.name.equals("block") ? List.of("block") : List.of();
+      case LIMIT -> node.named() ? List.of(node.name) : List.of();
       default -> List.of();
     };
   }

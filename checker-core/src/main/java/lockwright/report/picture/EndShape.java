@@ -32,9 +32,9 @@ final class EndShape {
       svg.text("own", x + away * 9, y + 4, anchor, EndMark.words(node).get(0));
     } else if (node.name.equals("buffer stop")) {
       svg.path("buffer", path(x - away * 5, y - 8, x, y - 8, x, y + 8, x - away * 5, y + 8));
-    } else if (node.name.equals("block")) {
+    } else if (node.named()) {
       svg.line("beyond", x, y, x + away * 8, y);
-      svg.text("own", x + away * 11, y + 4, anchor, "block");
+      svg.text("own", x + away * 11, y + 4, anchor, node.name);
     } else {
       svg.line("beyond", x - 3, y + 8, x + 3, y - 8);
       svg.line("beyond", x + 3 + away * 3, y + 8, x + 9 + away * 3, y - 8);

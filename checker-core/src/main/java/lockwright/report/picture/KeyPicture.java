@@ -121,7 +121,7 @@ final class KeyPicture {
       svg.open("g", "class", "ground-frame " + place);
       svg.rect("member", x, y - 11, 62, 15);
       svg.text("own", x + 31, y, "middle", "Yard, 30").close();
-      words(2, row, place.equals("normal") ? "ground frame, its lever" : "the same, released");
+      words(2, row, place.equals("normal") ? "ground frame, lever or token" : "the same, released");
       row++;
     }
     double y = (row + 0.95) * ROW;

@@ -41,6 +41,11 @@ final class Node {
     return kind == Kind.LIMIT || kind == Kind.SECTION || kind == Kind.CUT;
   }
 
+  /** Whether the line goes on to something that is named: a block, or a section out on the line. */
+  boolean named() {
+    return kind == Kind.LIMIT && (name.equals("block") || name.startsWith("section "));
+  }
+
   /** Whether the line goes on beyond the plan, so that it is drawn to the edge. */
   boolean goesOn() {
     return kind == Kind.SECTION || (kind == Kind.LIMIT && !name.equals("buffer stop"));

@@ -81,14 +81,26 @@ final class Plan {
     }
   }
 
-  /** The ground frame of points and the lever that releases it; empty if they have none. */
+  /**
+   * The ground frame of points and what releases it, a lever or "token"; empty if they have none.
+   */
   String groundFrame(JsonNode points) {
     for (JsonNode frame : layout.get("groundFrames")) {
       if (frame.get("id").asText().equals(points.path("groundFrame").asText())) {
-        return frame.get("id").asText() + ", " + frame.get("releaseLever").asText();
+        return frame.get("id").asText() + ", " + frame.path("releaseLever").asText("token");
       }
     }
     return "";
+  }
+
+  /** The ground frame of that name. */
+  JsonNode groundFrame(String id) {
+    for (JsonNode frame : layout.get("groundFrames")) {
+      if (frame.get("id").asText().equals(id)) {
+        return frame;
+      }
+    }
+    throw new IllegalArgumentException("no ground frame " + id);
   }
 
   Collection<Node> nodes() {
@@ -157,6 +169,9 @@ final class Plan {
           case "crossing" -> crossing(end, at, things);
           case "section" -> {
             String section = at.get("section").asText();
+            if (!things.get("section " + section).get("track").asText().equals(end.track())) {
+              yield end(end, Node.Kind.LIMIT, "section " + section, null);
+            }
             yield end(end, Node.Kind.SECTION, section, things.get("section " + section));
           }
           default -> end(end, Node.Kind.LIMIT, at.get("limit").asText(), null);

@@ -13,13 +13,14 @@ final class PointsShape {
   }
 
   /**
-   * @param frame the ground frame and its lever; empty if there is none
+   * @param plan where the ground frame is found, if there is one
    * @param x the middle of the words
    * @param legs +1 if the legs are on the right
    * @param above whether the words stand above the line
    */
-  void draw(Node node, String frame, double x, double y, int legs, boolean above) {
+  void draw(Node node, Plan plan, double x, double y, int legs, boolean above) {
     JsonNode points = node.thing;
+    String frame = plan.groundFrame(points);
     String lie =
         switch (state.points(node.name)) {
           case NORMAL -> "N";
@@ -36,10 +37,10 @@ final class PointsShape {
       svg.text("own", x, line, "middle", PointsLabel.bolt(points, where));
     }
     if (!frame.isEmpty()) {
-      String release = frame.substring(frame.lastIndexOf(' ') + 1);
+      JsonNode released = plan.groundFrame(points.get("groundFrame").asText());
       line += step + (above ? -2 : 2);
       double width = Text.bold(frame, PointsLabel.SIZE) + 6;
-      svg.open("g", "class", "ground-frame " + Said.place(state.lever(release)));
+      svg.open("g", "class", "ground-frame " + Said.place(state.release(released)));
       svg.rect("member", x - width / 2, line - 11, width, 15);
       svg.text("own", x, line, "middle", frame);
       svg.close();

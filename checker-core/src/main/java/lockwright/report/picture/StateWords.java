@@ -32,8 +32,8 @@ final class StateWords {
       }
     }
     for (JsonNode frame : result.at("/layout/groundFrames")) {
-      BoxState.Place release = state.lever(frame.get("releaseLever").asText());
-      add(words, "release of ground frame " + id(frame), release, "given", "part-way");
+      String given = frame.has("releaseLever") ? "given" : "given, a token in its lock";
+      add(words, "release of ground frame " + id(frame), state.release(frame), given, "part-way");
     }
     for (LevelCrossing crossing : LevelCrossing.of(result)) {
       words.add("level crossing " + crossing.id() + ": " + gates(crossing, state));

@@ -16,7 +16,6 @@ import java.util.function.BiConsumer;
  * is tried in every place.
  */
 final class Variants {
-  private static final List<String> PLACES = List.of("N", "M", "R");
   private static final JsonMapper JSON = new JsonMapper();
 
   private final JsonNode result;
@@ -63,7 +62,7 @@ final class Variants {
   /** For every place of one thing; places that give the same shapes are told as one. */
   private List<Shape> branched(String thing, Map<String, String> known) {
     Map<List<Shape>, List<String>> places = new LinkedHashMap<>();
-    for (String place : PLACES) {
+    for (String place : BoxState.values(thing)) {
       Map<String, String> more = new TreeMap<>(known);
       more.put(thing, place);
       places.computeIfAbsent(shapes(more), shapes -> new ArrayList<>()).add(place);

@@ -56,7 +56,11 @@ final class PlanItems {
                         "ground frames",
                         "",
                         g.id(),
-                        "works points " + Words.list(g.points()) + label(g.id(), g.label()))));
+                        "works points "
+                            + Words.list(g.points())
+                            + "; released by "
+                            + releasedBy(box, g.id())
+                            + label(g.id(), g.label()))));
     layout
         .levelCrossings()
         .forEach(
@@ -72,6 +76,14 @@ final class PlanItems {
                             + box.frame().ofLevelCrossing(c.id()).id()
                             + label(c.id(), c.label()))));
     return items;
+  }
+
+  private static String releasedBy(Box box, String groundFrame) {
+    return box.frame()
+        .ofRelease(groundFrame)
+        .map(l -> "lever " + l.id())
+        .or(() -> box.releasing(groundFrame).map(s -> "the tokens of section " + s.name()))
+        .orElse("NOTHING");
   }
 
   /** A label in words, where it says more than the id. */

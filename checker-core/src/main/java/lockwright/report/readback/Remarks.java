@@ -22,7 +22,8 @@ final class Remarks {
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",
             "collars, order and rotation locking, loss of power, other boxes",
-            "that a shunting arm into a single-line section is earned by a token")
+            "that a shunting arm into a single-line section is earned by a token",
+            "bolts, traps and routes of points out in a section")
         .map(s -> new Item("this version", "", "does not check", s))
         .toList();
   }

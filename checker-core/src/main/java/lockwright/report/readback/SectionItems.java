@@ -42,6 +42,18 @@ final class SectionItems {
               : "at the end of a withdrawal");
       say(items, section, "irregular withdrawal", irregular(section.irregular()));
       say(items, section, "release", section.release().map(SectionItems::release).orElse("none"));
+      for (Section.Lock lock : section.locks()) {
+        say(
+            items,
+            section,
+            "ground frame",
+            lock.groundFrame()
+                + ", released by the "
+                + token
+                + (lock.heldWhileOpen()
+                    ? ", which is held while it is open"
+                    : ", which is not held while it is open"));
+      }
       say(items, section, "section signals", Words.list(signals(box, section)));
     }
     return items;

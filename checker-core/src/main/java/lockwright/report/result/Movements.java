@@ -31,7 +31,7 @@ public final class Movements {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
-      boolean plain = List.of("N", "0", "no", "unused", "come").contains(value);
+      boolean plain = List.of("N", "0", "no", "unused", "come", "empty").contains(value);
       if (quantity.getKey().startsWith(GATES)) {
         words.add(gates(quantity.getKey().substring(GATES.length()), value));
       } else if (!plain && !quantity.getKey().endsWith(": phase")) {
@@ -81,7 +81,7 @@ public final class Movements {
 
   private static String thing(JsonNode event) {
     String kind = event.required("kind").asText();
-    return kind.equals("instrument") ? kind : kind + " " + event.required(named(kind)).asText();
+    return event.has("deed") ? kind : kind + " " + event.required(named(kind)).asText();
   }
 
   /** The field of an event that names what moves. */
@@ -103,6 +103,14 @@ public final class Movements {
           + event.required("deed").asText()
           + " at "
           + event.required("instrument").asText();
+    }
+    if (kind.equals("lock")) {
+      return "section "
+          + event.required("section").asText()
+          + ": "
+          + event.required("deed").asText()
+          + " of "
+          + event.required("groundFrame").asText();
     }
     String from = event.required("from").asText();
     boolean reverse = from.equals("N") || move.to().equals("R");

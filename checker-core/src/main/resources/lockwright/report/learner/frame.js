@@ -169,6 +169,11 @@
     if (section.release) {
       element('li', list, 'release of ' + section.release.levers.join(', ') + ': ' + value('release'));
     }
+    section.groundFrames.forEach(function (lock) {
+      var kind = value('lock of ' + lock.groundFrame);
+      element('li', list, 'lock of ground frame ' + lock.groundFrame + ': ' +
+        (kind === 'empty' ? 'empty' : 'a ' + section.token + ' in it'));
+    });
   }
 
   function grouped(heading, things, list) {

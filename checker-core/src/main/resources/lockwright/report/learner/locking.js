@@ -159,6 +159,24 @@ var Apparatus = function (box) {
       .map(function (route) { return route.signal; });
   }
 
+  function lockOf(section, id) {
+    return 'section ' + section.name + ': lock of ' + id;
+  }
+
+  // How many tokens are out and in no lock: fresh ones, and others.
+  function atLarge(section, state) {
+    var prefix = 'section ' + section.name + ': ';
+    var fresh = section.counted ? Number(state[prefix + 'fresh tokens']) : 0;
+    var left = { fresh: fresh, other: Number(state[prefix + 'tokens out']) - fresh };
+    section.groundFrames.forEach(function (lock) {
+      var kind = state[lockOf(section, lock.groundFrame)];
+      if (kind !== 'empty') {
+        left[kind] -= 1;
+      }
+    });
+    return left;
+  }
+
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
   function besides(id, work, from) {
     var needs = [];
@@ -222,7 +240,7 @@ var Apparatus = function (box) {
           }
         });
         if (from === 'N') {
-          leavesNormal(id, work, change);
+          leavesNormal(id, work, state, change);
           waits.forEach(function (rule) { change[rule.turn] = 'pull awaited'; });
         }
       });
@@ -230,22 +248,28 @@ var Apparatus = function (box) {
   }
 
   // 3.3 and 4.3.
-  function leavesNormal(id, work, change) {
+  function leavesNormal(id, work, state, change) {
     releasesOf(id).forEach(function (section) {
       change['section ' + section.name + ': release'] = 'locked';
     });
     box.sections.forEach(function (section) {
       if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
         change['section ' + section.name + ': fresh tokens'] = '0';
+        section.groundFrames.forEach(function (lock) {
+          var inLock = lockOf(section, lock.groundFrame);
+          if (state[inLock] === 'fresh') {
+            change[inLock] = 'other';
+          }
+        });
       }
     });
   }
 
-  // 2.3 and 2.4: what moves by itself while a lever stands at one end.
-  function freely(thing, leverOf, end, words) {
+  // 2.3 and 2.4: what moves by itself while a lever stands at one end, or a token is in a lock.
+  function freely(thing, given, words) {
     standing(thing, function (key, from, to) {
       return movement(key, function (state, lacks) {
-        if (state['lever ' + leverOf] !== end) {
+        if (!given(state)) {
           lacks(words);
         }
       }, function (state, change) { change[thing] = to; });
@@ -365,7 +389,7 @@ var Apparatus = function (box) {
       });
       if (section.counted) {
         event('put a fresh token in', function (state, lacks) {
-          unless(state[FRESH] !== '0', lacks, 'no fresh ' + token + ' is out');
+          unless(atLarge(section, state).fresh !== 0, lacks, 'no fresh ' + token + ' is out and in no lock');
           room(state, lacks);
         }, function (state, change) {
           putIn(state, change);
@@ -373,8 +397,8 @@ var Apparatus = function (box) {
         });
       }
       event('put another token in', function (state, lacks) {
-        unless(state[OUT] !== (section.counted ? state[FRESH] : '0'), lacks,
-          'no ' + token + ' is out' + (section.counted ? ' but fresh ones' : ''));
+        unless(atLarge(section, state).other !== 0, lacks,
+          'no ' + token + ' is out and in no lock' + (section.counted ? ' but fresh ones' : ''));
         room(state, lacks);
       }, putIn);
       if (section.irregularWithdrawal !== 'never') {
@@ -392,6 +416,48 @@ var Apparatus = function (box) {
     });
   }
 
+  // 4.4: the lock of a ground frame.
+  function ofLock(section, lock) {
+    var prefix = 'section ' + section.name + ': ';
+    var token = section.token;
+    var LOCK = lockOf(section, lock.groundFrame);
+
+    function event(deed, needs, becomes) {
+      var made = [movement(prefix + deed + ' of ' + lock.groundFrame, needs, function (state, change) {
+        change[LOCK] = becomes;
+      })];
+      moved.push(function () { return made; });
+    }
+
+    function putIn(deed, kind) {
+      event(deed, function (state, lacks) {
+        if (state[LOCK] !== 'empty') {
+          lacks('a ' + token + ' is in the lock of ' + lock.groundFrame + ' already');
+        }
+        if (!(atLarge(section, state)[kind] !== 0)) {
+          lacks('no such ' + token + ' is out and in no lock');
+        }
+      }, kind);
+    }
+
+    if (section.counted) {
+      putIn('put a fresh token in the lock', 'fresh');
+    }
+    putIn('put another token in the lock', 'other');
+    event('take the token out of the lock', function (state, lacks) {
+      if (state[LOCK] === 'empty') {
+        lacks('nothing is in the lock of ' + lock.groundFrame);
+      }
+      if (lock.heldWhileOpen) {
+        groundFrame(lock.groundFrame).points.forEach(function (points) {
+          if (state['points ' + points] !== 'N') {
+            lacks('the ' + token + ' is held until points ' + points + ' lie normal');
+          }
+        });
+      }
+    }, 'empty');
+  }
+
   box.sections.forEach(function (section) {
     section.counted = sectionSignals(section).length !== 0;
   });
@@ -399,16 +465,23 @@ var Apparatus = function (box) {
     ofLever(l.id, l.work);
   });
   box.layout.groundFrames.forEach(function (frame) {
+    var section = box.sections.filter(function (s) { return s.name === frame.releaseSection; })[0];
     frame.points.forEach(function (points) {
-      freely('points ' + points, frame.releaseLever, 'R', 'the points of ground frame ' + frame.id +
-        ' move only with lever ' + frame.releaseLever + ' reversed');
+      freely('points ' + points, function (state) {
+        return section ? state[lockOf(section, frame.id)] !== 'empty' : state['lever ' + frame.releaseLever] === 'R';
+      }, 'the points of ground frame ' + frame.id + ' move only with ' +
+        (section ? 'a ' + section.token + ' in its lock' : 'lever ' + frame.releaseLever + ' reversed'));
     });
   });
   gated.forEach(function (crossing) {
-    freely('gates ' + crossing.id, crossing.gateLever, out(workOf(crossing.gateLever)),
+    var end = out(workOf(crossing.gateLever));
+    freely('gates ' + crossing.id, function (state) { return state['lever ' + crossing.gateLever] === end; },
       'the gates of ' + crossing.id + ' move only with their lock out');
   });
-  box.sections.forEach(ofSection);
+  box.sections.forEach(function (section) {
+    ofSection(section);
+    section.groundFrames.forEach(function (lock) { ofLock(section, lock); });
+  });
 
   // The movements that can be tried in the state, free or not.
   function movements(state) {
@@ -456,6 +529,7 @@ var Apparatus = function (box) {
       if (section.irregularWithdrawal === 'once') {
         state[prefix + 'irregular withdrawal'] = 'unused';
       }
+      section.groundFrames.forEach(function (lock) { state[lockOf(section, lock.groundFrame)] = 'empty'; });
     });
     return state;
   }

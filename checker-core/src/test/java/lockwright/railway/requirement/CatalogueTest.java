@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Attachment;
+import lockwright.railway.section.Section;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -27,15 +28,15 @@ class CatalogueTest {
             .limit(Attachment.Limit.BLOCK, "a", "d")
             .section("line", "c")
             .groundFrame("yard", "3")
+            .groundFrame("pit")
             .levelCrossing("lane", "b")
             .signal("1", Arm.STOP, "a", "b")
             .signal("2", Arm.STOP, "a", "b")
             .signal("4", Arm.DISTANT, "a", "b")
             .signal("5", Arm.STOP, "b", "a");
+    List<Section> sections = List.of(Frames.section("line", "c", "pit"));
     return Derivation.derive(
-            drawing.layout(),
-            Frames.of(drawing.layout(), List.of("3"), 1),
-            List.of(Frames.section("line", "c")))
+            drawing.layout(), Frames.of(drawing.layout(), List.of("3"), 1, sections), sections)
         .requirements();
   }
 

@@ -3,6 +3,7 @@ package lockwright.railway.requirement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
@@ -16,6 +17,13 @@ public final class Frames {
 
   /** A lever for each signal, for each points and release, for the bolts named, and spare ones. */
   public static Frame of(Layout layout, List<String> bolted, int spare) {
+    return of(layout, bolted, spare, List.of());
+  }
+
+  /** The same, with no lever to release a ground frame that tokens of a section release. */
+  public static Frame of(Layout layout, List<String> bolted, int spare, List<Section> sections) {
+    List<String> byToken =
+        sections.stream().flatMap(s -> s.locks().stream()).map(Section.Lock::groundFrame).toList();
     List<Work> works = new ArrayList<>();
     layout.signals().stream()
         .filter(s -> !s.fixed())
@@ -24,7 +32,9 @@ public final class Frames {
         .filter(p -> !layout.pointsOfGroundFrames().containsKey(p.id()))
         .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
     bolted.forEach(p -> works.add(new Work.OfBolt(List.of(p), false)));
-    layout.groundFrames().forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
+    layout.groundFrames().stream()
+        .filter(g -> !byToken.contains(g.id()))
+        .forEach(g -> works.add(new Work.OfRelease(g.id(), true)));
     layout
         .levelCrossings()
         .forEach(
@@ -49,7 +59,7 @@ public final class Frames {
     return new Frame(levers);
   }
 
-  public static Section section(String name, String track) {
+  public static Section section(String name, String track, String... groundFrames) {
     return new Section(
         name,
         track,
@@ -64,6 +74,7 @@ public final class Frames {
         Section.Irregular.NEVER,
         Optional.of(
             new Section.Release(List.of("1"), Section.Lasts.UNTIL_USED, Section.Begins.EITHER)),
+        Stream.of(groundFrames).map(g -> new Section.Lock(g, true)).toList(),
         Drawing.NOWHERE);
   }
 }

@@ -107,6 +107,13 @@ final class NaiveInstances {
     }
     sections.forEach(s -> all.add("one token out: section " + s.name()));
     sections(layout, sections, routes, all);
+    for (Section s : sections) {
+      for (GroundFrame g : layout.groundFrames()) {
+        if (s.locks().contains(new Section.Lock(g.id(), true))) {
+          all.add("siding locked: ground frame " + g.id() + ", section " + s.name());
+        }
+      }
+    }
     routes.forEach(r -> all.add("route can be cleared: route " + r.name()));
     for (Lever l : frame.levers()) {
       if (!(l.work() instanceof Work.Spare) && !(l.work() instanceof Work.OutOfUse)) {

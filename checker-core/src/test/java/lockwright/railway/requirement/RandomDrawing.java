@@ -37,7 +37,14 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
     Layout layout = drawing.layout();
     List<String> bolted =
         layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(3) == 0).toList();
-    return new RandomDrawing(layout, Frames.of(layout, bolted, random.nextInt(3)), sections);
+    if (!sections.isEmpty() && random.nextBoolean()) {
+      layout.groundFrames().stream()
+          .skip(random.nextInt(2))
+          .findFirst()
+          .ifPresent(g -> sections.set(0, Frames.section("s0", sections.get(0).track(), g.id())));
+    }
+    return new RandomDrawing(
+        layout, Frames.of(layout, bolted, random.nextInt(3), sections), sections);
   }
 
   private static void attach(
@@ -66,6 +73,9 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
         String name = "s" + sections.size();
         drawing.section(name, end);
         sections.add(Frames.section(name, end.track()));
+        at += 1;
+      } else if (kind >= 97 && !sections.isEmpty()) {
+        drawing.section("s0", end); // Another end that lies in it.
         at += 1;
       } else {
         Attachment.Limit[] limits = Attachment.Limit.values();

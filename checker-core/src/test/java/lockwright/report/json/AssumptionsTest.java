@@ -37,6 +37,7 @@ class AssumptionsTest {
     List<JsonNode> all = new ArrayList<>();
     Results.json(Results.SECTION).get("assumptions").forEach(all::add);
     Results.json(Results.CLOSING).get("assumptions").forEach(all::add);
+    Results.json(Results.SIDING).get("assumptions").forEach(all::add);
     for (JsonNode a : all) {
       file.add(
           "| "

@@ -52,6 +52,9 @@ final class Results {
   /** A box whose frame is restored only when a token was withdrawn. */
   static final Findings STRANDED = check(box(BoxBuilder.read(boxes("restored-by-a-token"))));
 
+  /** A box whose token releases a ground frame, and is not alone. */
+  static final Findings SIDING = check(box(BoxBuilder.read(boxes("token-siding-without-consent"))));
+
   /** A box with a closing lever over opposed routes. */
   static final Findings CLOSING = check(box(BoxBuilder.read(boxes("opposed-through-signals"))));
 
@@ -77,6 +80,7 @@ final class Results {
   static final List<Findings> ALL =
       List.of(
           SECTION,
+          SIDING,
           BROKEN,
           EMPTY,
           UNDECIDED,

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
@@ -103,6 +104,34 @@ class LearnersLockingTest {
       }
       assertThat(turns).containsExactly("come", "come", "pull", "retu", "come", "come", "pull");
     }
+  }
+
+  /**
+   * 4.4: every movement tried, whatever kind of token is in the lock and however the points lie.
+   */
+  @Test
+  void the_script_locks_a_siding_by_token_as_working_does() {
+    Box box = BoxBuilder.read(Path.of("src/test/resources/boxes/token-siding")).box().orElseThrow();
+    Working working = Working.parted(box);
+    Set<String> met = new TreeSet<>();
+    try (Scripted script =
+        new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {
+      Compared compared = new Compared(box, working, script);
+      Random random = new Random(1898);
+      State first = compared.state(script.beginning());
+      for (int i = 0; i < 40; i++) {
+        State state = first;
+        for (int step = 0; step < 40; step++) {
+          List<Event> free = compared.free(state);
+          state = compared.make(state, free.get(random.nextInt(free.size())));
+          Map<String, String> values = state.values();
+          met.add(values.get("section Marl to Holm: lock of Pit") + " " + values.get("points P1"));
+        }
+      }
+    }
+    assertThat(met)
+        .containsExactly(
+            "empty N", "fresh M", "fresh N", "fresh R", "other M", "other N", "other R");
   }
 
   /** Levers more often than what is done at instruments, of which there are many. */

@@ -99,14 +99,14 @@ class LearnersFrameTest {
     }
   }
 
-  /** Levers, points of ground frames and gates anywhere, reachable or not. */
+  /** Levers, points of ground frames, their locks and gates anywhere, reachable or not. */
   private static Map<String, String> anyState(Taught taught, Random random) {
     Map<String, String> state = new TreeMap<>();
     Working.parted(taught.box())
         .quantities()
         .forEach(
             q -> {
-              if (q.values().equals(List.of("N", "M", "R"))) {
+              if (q.values().equals(List.of("N", "M", "R")) || q.key().contains(": lock of ")) {
                 state.put(q.key(), q.values().get(random.nextInt(3)));
               }
             });

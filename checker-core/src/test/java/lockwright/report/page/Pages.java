@@ -60,8 +60,12 @@ public final class Pages {
   /** A junction of which each entry was left out once. */
   public static final byte[] ENTRIES = entries(JUNCTION.box().orElseThrow());
 
+  /** With a siding under the lock of a token, where a second token can be out. */
+  public static final byte[] SIDING =
+      result(built("token-siding-without-consent").box().orElseThrow(), Limits.usual());
+
   public static final List<byte[]> ALL =
-      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK);
+      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK, SIDING);
 
   private Pages() {}
 
