@@ -48,6 +48,7 @@ class ArchitectureTest {
                   room("railway", "spec")
                       .with(
                           "layout",
+                          "drawing",
                           "frame",
                           "locking",
                           "section",
@@ -81,10 +82,16 @@ class ArchitectureTest {
                       "spec"),
                   room("explain", "railway", "spec", "working", "walk"),
                   room("report.explain", "report", "explain", "walk", "working", "railway", "spec"),
-                  room("report.picture", "report"),
+                  room("report.picture", "report", "spec"),
                   room("report.result", "report"),
                   room("report.html", "report", "report.picture"),
-                  room("report.page", "report", "report.picture", "report.result", "report.html"),
+                  room(
+                      "report.page",
+                      "report",
+                      "report.picture",
+                      "report.result",
+                      "report.html",
+                      "spec"),
                   room(
                       "report.learner", "report", "report.picture", "report.result", "report.html"),
                   room(
@@ -183,6 +190,18 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat(resideInAPackage(kept.library() + ".."))
         .allowEmptyShould(true)
+        .check(CODE);
+  }
+
+  /** No proof can rest on where things are drawn: who proves and who audits never sees it. */
+  @Test
+  void where_things_are_drawn_is_known_to_the_spec_and_to_the_result_alone() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            ROOT + ".railway", ROOT + ".railway.drawing", ROOT + ".report.json")
+        .should()
+        .dependOnClassesThat(resideInAPackage(ROOT + ".railway.drawing"))
         .check(CODE);
   }
 

@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import java.util.List;
 import java.util.Optional;
+import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -21,6 +22,7 @@ import lockwright.railway.section.Section;
  * @param routes in order of the signals in the plan, then of the points passed (normal before
  *     reverse)
  * @param requirements all instances, in the order of the catalogue, then of the plan
+ * @param drawing where its author wants things in the track diagram; nothing follows from it
  */
 public record Box(
     String name,
@@ -32,7 +34,8 @@ public record Box(
     List<NotSignalled> notSignalled,
     List<Conflict> conflicts,
     List<DistantPath> distantPaths,
-    List<Requirement> requirements) {
+    List<Requirement> requirements,
+    Drawing drawing) {
   public Box {
     locking = List.copyOf(locking);
     sections = List.copyOf(sections);
@@ -41,6 +44,32 @@ public record Box(
     conflicts = List.copyOf(conflicts);
     distantPaths = List.copyOf(distantPaths);
     requirements = List.copyOf(requirements);
+  }
+
+  /** A box whose diagram is placed by its layout alone. */
+  public Box(
+      String name,
+      Layout layout,
+      Frame frame,
+      List<Entry> locking,
+      List<Section> sections,
+      List<Route> routes,
+      List<NotSignalled> notSignalled,
+      List<Conflict> conflicts,
+      List<DistantPath> distantPaths,
+      List<Requirement> requirements) {
+    this(
+        name,
+        layout,
+        frame,
+        locking,
+        sections,
+        routes,
+        notSignalled,
+        conflicts,
+        distantPaths,
+        requirements,
+        Drawing.NONE);
   }
 
   /** The same box with another locking table. */
@@ -55,7 +84,24 @@ public record Box(
         notSignalled,
         conflicts,
         distantPaths,
-        requirements);
+        requirements,
+        drawing);
+  }
+
+  /** The same box, drawn otherwise. */
+  public Box withDrawing(Drawing other) {
+    return new Box(
+        name,
+        layout,
+        frame,
+        locking,
+        sections,
+        routes,
+        notSignalled,
+        conflicts,
+        distantPaths,
+        requirements,
+        other);
   }
 
   /** The section whose tokens release a ground frame; none, where a lever does. */

@@ -61,8 +61,9 @@ public final class BoxBuilder {
   public static Built build(SpecFolder spec) {
     Problems problems = new Problems();
     problems.addAll(problems(spec, false));
-    Optional<Box> box = box(spec, problems);
+    Optional<Box> bare = box(spec, problems);
     problems.addAll(problems(spec, true));
+    Optional<Box> box = bare.map(b -> drawn(b, spec, problems));
     Optional<Teaching> teaching =
         box.flatMap(b -> spec.lessons().map(l -> teaching(l, spec, b, problems)));
     List<Expectation> expectations =
@@ -80,9 +81,15 @@ public final class BoxBuilder {
     return LessonsBuilder.build(file, spec.digests().get(SpecFolder.LESSONS), box, problems);
   }
 
-  /** Those of the form of waivers and lessons, or all others: these two are no part of the box. */
+  private static Box drawn(Box box, SpecFolder spec, Problems problems) {
+    return spec.drawing()
+        .map(d -> box.withDrawing(DrawingBuilder.build(d, box.layout(), problems)))
+        .orElse(box);
+  }
+
+  /** Those of the form of files that nothing of the box rests on, or all others. */
   private static List<Problem> problems(SpecFolder spec, boolean ofNoPart) {
-    List<String> noPart = List.of(SpecFolder.WAIVERS, SpecFolder.LESSONS);
+    List<String> noPart = List.of(SpecFolder.WAIVERS, SpecFolder.DRAWING, SpecFolder.LESSONS);
     return spec.problems().stream()
         .filter(p -> noPart.contains(p.span().file()) == ofNoPart)
         .toList();

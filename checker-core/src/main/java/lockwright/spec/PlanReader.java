@@ -201,6 +201,11 @@ final class PlanReader {
         .map(f -> new PlanFile.LevelCrossing(field.key(), f.label(), f.needTexts("tracks")));
   }
 
+  /** The two tracks that a joint is named by. */
+  static Optional<Pair> joint(Written name, Problems problems) {
+    return new PlanReader(problems).pair(new Node.Scalar(name), PLUS, "a joint", "a + b");
+  }
+
   private Optional<Pair> pair(Node node, Pattern sign, String thing, String form) {
     Optional<Written> text = shape.text(node, thing);
     List<Written> two =

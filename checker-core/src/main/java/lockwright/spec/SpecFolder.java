@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  *
  * @param sections empty also where there is no such file, which is no problem
  * @param waivers the same
+ * @param drawing the same
  * @param lessons the same
  * @param digests for each file that was read, SHA-256 of the bytes that were parsed, in hexadecimal
  * @param problems by place
@@ -30,6 +31,7 @@ public record SpecFolder(
     Optional<LockingFile> locking,
     Optional<SectionsFile> sections,
     Optional<WaiversFile> waivers,
+    Optional<DrawingFile> drawing,
     Optional<LessonsFile> lessons,
     SortedMap<String, String> digests,
     List<Problem> problems) {
@@ -39,13 +41,14 @@ public record SpecFolder(
   public static final String LOCKING_YAML = "locking.yaml";
   public static final String SECTIONS = "sections.yaml";
   public static final String WAIVERS = "waivers.yaml";
+  public static final String DRAWING = "drawing.yaml";
   public static final String LESSONS = "lessons.yaml";
 
   private static final List<String> FILES =
-      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS, LESSONS);
+      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS, DRAWING, LESSONS);
   private static final Pattern LOOKS_LIKE_ONE =
       Pattern.compile(
-          "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?|lessons?)(\\..*)?");
+          "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?|drawings?|lessons?)(\\..*)?");
 
   public SpecFolder {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -109,6 +112,7 @@ public record SpecFolder(
           csv.or(() -> yaml),
           yaml(SECTIONS, SectionsReader::read),
           yaml(WAIVERS, WaiversReader::read),
+          yaml(DRAWING, DrawingReader::read),
           yaml(LESSONS, LessonsReader::read),
           digests,
           problems.sorted());

@@ -21,9 +21,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import lockwright.railway.Box;
+import lockwright.railway.drawing.Drawing;
 import lockwright.report.Expectations;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
+import lockwright.spec.Span;
 import lockwright.worker.Limits;
 import org.junit.jupiter.api.Test;
 
@@ -39,7 +41,13 @@ class RecheckTest {
   private static final List<String> NOT_AUDITED =
       List.of("/tool/solver", "decidedBy", "/sequence/shortest");
 
-  private static final Box JUNCTION = Boxes.test("e1-junction");
+  private static final Span AT = new Span("drawing.yaml", 2, 6);
+  private static final Box JUNCTION =
+      Boxes.test("e1-junction")
+          .withDrawing(
+              new Drawing(
+                  List.of(new Drawing.Spot(new Drawing.OfPoints("4"), 12.5, 3, AT)),
+                  List.of(new Drawing.Level("branch", 2, AT))));
   private static final Box BROKEN = without(JUNCTION, "1 locks 4");
   private static final byte[] PROVED_RESULT = result(JUNCTION);
   private static final byte[] BROKEN_RESULT = result(BROKEN);
@@ -199,6 +207,19 @@ class RecheckTest {
     result.set("requirements", good.get("requirements"));
     result.set("counts", good.get("counts"));
     result.set("passes", good.get("passes"));
+  }
+
+  /** Nothing is proved of them, but a diagram is drawn of them. */
+  @Test
+  void a_place_in_the_diagram_that_the_file_does_not_give_is_refused() {
+    byte[] moved =
+        edited(
+            PROVED_RESULT,
+            json -> ((ObjectNode) json.at("/drawing/places/0")).put("across", 12.25));
+    refused(JUNCTION, moved, "/drawing/places/0/across");
+    byte[] without = edited(PROVED_RESULT, json -> json.remove("drawing"));
+    refused(JUNCTION, without, "drawing");
+    refused(JUNCTION.withDrawing(Drawing.NONE), PROVED_RESULT, "drawing");
   }
 
   private static ObjectNode restoring(JsonNode result) {

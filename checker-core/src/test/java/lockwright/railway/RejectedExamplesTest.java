@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lockwright.report.lesson.LessonProblems;
+import lockwright.report.picture.PictureProblems;
 import lockwright.spec.Message;
 import lockwright.spec.Problem;
 import lockwright.spec.SpecsOnDisk;
@@ -42,10 +44,15 @@ class RejectedExamplesTest {
     assertThat(given).isEqualTo(codes());
   }
 
-  /** Of the files; or, if these can be read, of the lessons that are made of them. */
+  /** Of the files; or, if these can be read, of the lessons and the diagram made of them. */
   private static List<Problem> problems(Path example) {
     BoxBuilder.Built built = BoxBuilder.read(example);
-    return built.box().isPresent() ? LessonProblems.of(built) : built.problems();
+    if (built.box().isEmpty()) {
+      return built.problems();
+    }
+    List<Problem> problems = new ArrayList<>(LessonProblems.of(built));
+    problems.addAll(PictureProblems.of(built.box().get()));
+    return problems;
   }
 
   @Test

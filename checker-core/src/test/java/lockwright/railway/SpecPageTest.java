@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lockwright.report.lesson.LessonProblems;
+import lockwright.report.picture.PictureProblems;
 import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +59,16 @@ class SpecPageTest {
     SpecsOnDisk.write(folder, "waivers.yaml", shown("## `waivers.yaml`\n"));
     assertThat(BoxBuilder.read(folder).problems()).isEmpty();
     assertThat(BoxBuilder.read(folder).expectations()).hasSize(2);
+  }
+
+  @Test
+  void the_drawing_on_the_page_fits_the_junction_and_has_room() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.write(folder, "drawing.yaml", shown("## `drawing.yaml`\n"));
+    BoxBuilder.Built built = BoxBuilder.read(folder);
+    assertThat(built.problems()).isEmpty();
+    assertThat(built.box().orElseThrow().drawing().spots()).hasSize(4);
+    assertThat(PictureProblems.of(built.box().orElseThrow())).isEmpty();
   }
 
   /** Both questions of the page are about levers that are held. */

@@ -26,6 +26,7 @@ class ReadingProperties {
           "locking.yaml",
           "sections.yaml",
           "waivers.yaml",
+          "drawing.yaml",
           "lessons.yaml");
   private static Path folder;
 

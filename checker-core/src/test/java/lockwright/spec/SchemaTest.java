@@ -31,7 +31,7 @@ class SchemaTest {
       Path.of("..", "maven-plugin/src/main/resources/lockwright/maven/new-box/box");
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "frame", "locking", "sections", "waivers", "lessons"})
+  @ValueSource(strings = {"plan", "frame", "locking", "sections", "waivers", "drawing", "lessons"})
   void a_schema_is_itself_valid(String name) throws IOException {
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     JsonNode schema = new ObjectMapper().readTree(schemaOf(name).toFile());
@@ -46,7 +46,8 @@ class SchemaTest {
   void every_file_of_a_good_spec_is_valid() throws IOException {
     int files = 0;
     for (Path spec : goodSpecs()) {
-      for (String name : List.of("plan", "frame", "locking", "sections", "waivers", "lessons")) {
+      for (String name :
+          List.of("plan", "frame", "locking", "sections", "waivers", "drawing", "lessons")) {
         Path file = spec.resolve(name + ".yaml");
         if (Files.exists(file)) {
           files++;
@@ -77,6 +78,7 @@ class SchemaTest {
     "sect-101-letter-outside-ascii, sections",
     "sect-107-one-instrument, sections",
     "sect-110-noughts-before-the-number, sections",
+    "draw-101-length-with-its-unit, drawing",
     "lesson-103-pull-and-replace, lessons",
     "lesson-104-lever-with-its-label, lessons",
     "lesson-106-first-a-lever-alone, lessons",

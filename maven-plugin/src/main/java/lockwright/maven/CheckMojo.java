@@ -21,6 +21,7 @@ import lockwright.report.json.ResultJson;
 import lockwright.report.junit.JunitXml;
 import lockwright.report.markdown.MarkdownSummary;
 import lockwright.report.page.ProofReport;
+import lockwright.report.picture.Pictures;
 import lockwright.report.readback.ReadBack;
 import lockwright.report.sarif.Sarif;
 import lockwright.report.text.FullLog;
@@ -44,7 +45,10 @@ import org.apache.maven.plugins.annotations.Parameter;
  */
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true)
 public class CheckMojo extends AbstractMojo {
-  /** The folder with plan.yaml, frame.yaml, the locking table, sections.yaml and waivers.yaml. */
+  /**
+   * The folder with plan.yaml, frame.yaml, the locking table, sections.yaml, waivers.yaml and
+   * drawing.yaml.
+   */
   @Parameter(property = "lockwright.box", defaultValue = "${project.basedir}/box")
   File box;
 
@@ -155,6 +159,7 @@ public class CheckMojo extends AbstractMojo {
     outputs.write(Outputs.JUNIT, JunitXml.of(result));
     outputs.write(Outputs.SUMMARY, MarkdownSummary.of(result));
     outputs.write(Outputs.PROOF_REPORT, ProofReport.checked(result));
+    Rejection.lines(Pictures.withoutRoom(result), folder()).forEach(getLog()::warn);
     tell(findings, outputs);
   }
 

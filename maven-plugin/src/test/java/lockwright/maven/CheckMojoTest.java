@@ -135,6 +135,25 @@ class CheckMojoTest {
         .contains("<h1>Proof report: Alder Fen</h1>", "Checked in the run that wrote this page.");
   }
 
+  /** Where things are drawn is no matter of the check, so it passes all the same. */
+  @Test
+  void places_without_room_in_the_diagram_are_a_warning() throws Exception {
+    write(
+        "drawing.yaml",
+        """
+        points: {4: [12, 3]}
+        joints: {approach + junction: [11.99, 3]}
+        ends: {approach: [0, 3], main: [24, 3]}
+        """);
+    goal.execute();
+    assertThat(log.lines)
+        .contains("WARNING DRAW-201 box/drawing.yaml:2:31")
+        .anyMatch(l -> l.matches("INFO Alder Fen: [0-9]+ requirements of safety proved, .*"));
+    assertThat(Files.readString(output("proof-report.html")))
+        .contains(
+            "<p>Not all has room in it: there is no room between the joint approach + junction");
+  }
+
   @Test
   void a_broken_box_fails_with_the_sequence_in_its_message() throws Exception {
     anOldOutput();

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import lockwright.report.html.Markup;
 import lockwright.report.picture.Pictures;
+import lockwright.spec.Problem;
 
 /** The pictures of the box, as all levers stand normal. */
 record Drawn(JsonNode result, Markup m) {
@@ -13,6 +14,9 @@ record Drawn(JsonNode result, Markup m) {
     m.element("p", "All levers normal, as the files give it.");
     m.element("h3", "Track diagram");
     at(m, "Track diagram", Pictures.diagram(result, Map.of()));
+    for (Problem problem : Pictures.withoutRoom(result)) {
+      m.element("p", "Not all has room in it: " + problem.what() + " (" + problem.span() + ").");
+    }
     m.element("h3", "Lever frame");
     at(m, "Lever frame", Pictures.frame(result, Map.of()));
     m.close();

@@ -24,16 +24,22 @@ final class Along {
   private final List<Apart> apart = new ArrayList<>();
   private final Map<Node, List<Apart>> into = new HashMap<>();
   private final Map<Node, List<Apart>> outOf = new HashMap<>();
+  private final double usual;
 
-  private Along(Plan plan, List<Line> lines) {
+  private Along(Plan plan, List<Line> lines, double usual) {
+    this.usual = usual;
     this.plan = plan;
     this.lines = lines;
     order = new ArrayList<>(ordered(plan));
   }
 
-  /** With the room that pieces need by themselves. */
-  static void roughly(Plan plan, List<Line> lines, Spacing spacing) {
-    Along along = new Along(plan, lines);
+  /**
+   * With the room that pieces need by themselves.
+   *
+   * @param usual how wide the picture would be without places given; not needed if none are
+   */
+  static List<Tight> roughly(Plan plan, List<Line> lines, Spacing spacing, double usual) {
+    Along along = new Along(plan, lines, usual);
     for (Piece piece : plan.pieces) {
       double aslant = 0;
       for (Side side : Side.values()) {
@@ -42,12 +48,12 @@ final class Along {
       }
       along.keep(piece.left(), piece.right(), spacing.length(piece) + aslant, true);
     }
-    along.solve();
+    return along.solve();
   }
 
   /** With all that the rows ask, in the order from left to right that they were sought in. */
-  static void exactly(Plan plan, List<Line> lines, Spacing spacing) {
-    Along along = new Along(plan, lines);
+  static List<Tight> exactly(Plan plan, List<Line> lines, Spacing spacing, double usual) {
+    Along along = new Along(plan, lines, usual);
     along.order.sort(Comparator.comparingDouble(n -> n.x));
     for (int i = 0; i < along.order.size(); i++) {
       along.place.put(along.order.get(i), i);
@@ -57,7 +63,7 @@ final class Along {
     }
     along.neighbours();
     along.slants(spacing);
-    along.solve();
+    return along.solve();
   }
 
   static double beyond(Line line, Side side) {
@@ -134,43 +140,85 @@ final class Along {
     return order;
   }
 
-  private void solve() {
+  private List<Tight> solve() {
     double edge = 8;
     for (Node node : order) {
-      edge = Math.max(edge, into.containsKey(node) ? 0 : 8 + EndMark.width(node));
+      boolean first = !into.containsKey(node) && !fixed(node);
+      edge = Math.max(edge, first ? 8 + EndMark.width(node) : 0);
     }
+    List<Tight> tight = fix(edge);
     for (Node node : order) {
-      node.x = Math.max(node.ends() ? edge : 0, low(node));
+      if (!fixed(node)) {
+        node.x = Math.max(node.ends() ? edge : 0, low(node));
+      }
     }
     double far = order.stream().mapToDouble(n -> n.x).max().orElse(0);
     for (Node node : order) {
-      if (node.goesOn() && !outOf.containsKey(node)) {
+      if (node.goesOn() && !outOf.containsKey(node) && !fixed(node)) {
         node.x = far;
       }
     }
     shorten();
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
       for (Node node : order) {
-        if (!node.ends() && outOf.containsKey(node) && into.containsKey(node)) {
+        boolean between = outOf.containsKey(node) && into.containsKey(node);
+        if (!node.ends() && between && !fixed(node)) {
           node.x = Math.max(low(node), (low(node) + high(node)) / 2);
         }
       }
     }
+    return tight;
+  }
+
+  private static boolean fixed(Node node) {
+    return node.given != null;
+  }
+
+  /** Puts what has a place given there, and says where that leaves no room. */
+  private List<Tight> fix(double edge) {
+    if (order.stream().noneMatch(Along::fixed)) {
+      return List.of();
+    }
+    Map<Node, Integer> index = new HashMap<>();
+    double[] given = new double[order.size()];
+    double[] first = new double[order.size()];
+    for (int i = 0; i < order.size(); i++) {
+      Node node = order.get(i);
+      index.put(node, i);
+      given[i] = fixed(node) ? node.given.across() : Double.NaN;
+      double mark = into.containsKey(node) ? 0 : EndMark.width(node);
+      first[i] = fixed(node) ? 8 + mark : node.ends() ? edge : 0;
+    }
+    List<Scale.Demand> demands =
+        apart.stream()
+            .map(a -> new Scale.Demand(index.get(a.left()), index.get(a.right()), a.least()))
+            .toList();
+    Scale scale = Scale.of(given, first, demands, usual, Spacing.MOST);
+    order.stream().filter(Along::fixed).forEach(n -> n.x = scale.of(n.given.across()));
+    return scale.tight().stream()
+        .map(
+            pair ->
+                new Tight(
+                    order.get(pair.first()).given,
+                    order.get(pair.second()).given,
+                    true,
+                    pair.least()))
+        .toList();
   }
 
   /** Draws what hangs on its right only, as a siding, up to where it hangs. */
   private void shorten() {
     Map<Node, Boolean> loose = new HashMap<>();
     for (Node node : order) {
-      boolean free = !node.goesOn();
+      boolean free = !node.goesOn() && !fixed(node);
       for (Apart demand : into.getOrDefault(node, List.of())) {
-        free &= !demand.track() || loose.get(demand.left());
+        free &= !demand.track() || loose.getOrDefault(demand.left(), false);
       }
       loose.put(node, free);
     }
     for (int i = order.size() - 1; i >= 0; i--) {
       Node node = order.get(i);
-      if (loose.get(node) && outOf.containsKey(node)) {
+      if (loose.get(node) && outOf.containsKey(node) && !fixed(node)) {
         node.x = Math.max(node.x, high(node));
       }
     }

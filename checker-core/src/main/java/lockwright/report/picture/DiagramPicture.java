@@ -20,18 +20,6 @@ final class DiagramPicture {
   private final Svg svg;
 
   /** Where everything is, in any state. */
-  private record Placed(JsonNode result, Plan plan, List<Line> lines, Spacing spacing) {
-    static Placed of(JsonNode result) {
-      Plan plan = new Plan(result);
-      List<Line> lines = Lines.of(plan);
-      Along.roughly(plan, lines, new Spacing(plan, lines));
-      Rows.place(lines, Along::beyond);
-      Spacing spacing = new Spacing(plan, lines);
-      Along.exactly(plan, lines, spacing);
-      return new Placed(result, plan, lines, spacing);
-    }
-  }
-
   private DiagramPicture(Placed placed, Svg svg, BoxState state) {
     this.state = state;
     this.svg = svg;
@@ -120,7 +108,13 @@ final class DiagramPicture {
 
   /** Where the level part of a piece ends. */
   private double level(Piece piece, Side side) {
-    return piece.at(side).x - side.sign() * spacing.aslant(piece, side);
+    return piece.at(side).x - (straight(piece) ? 0 : side.sign() * spacing.aslant(piece, side));
+  }
+
+  /** Whether places given leave no room for it to be level anywhere. */
+  private boolean straight(Piece piece) {
+    double aslant = spacing.aslant(piece, Side.LEFT) + spacing.aslant(piece, Side.RIGHT);
+    return piece.right().x - piece.left().x < aslant;
   }
 
   /**
@@ -131,7 +125,7 @@ final class DiagramPicture {
     List<double[]> run = new ArrayList<>();
     run.add(new double[] {piece.left().x, spacing.yOf(piece.left())});
     for (Side side : Side.values()) {
-      if (spacing.aslant(piece, side) > 0) {
+      if (spacing.aslant(piece, side) > 0 && !straight(piece)) {
         run.add(new double[] {level(piece, side), y});
       }
     }
@@ -248,7 +242,8 @@ final class DiagramPicture {
       svg.line(
           "trap", to[0] - 5, to[1] + (up ? -5 : 5) * legs, to[0] + 5, to[1] + (up ? 5 : -5) * legs);
     }
-    new PointsShape(svg, state).draw(node, plan, y, legs, !up);
+    double words = node.x - legs * spacing.wordsOverToe(node);
+    new PointsShape(svg, state).draw(node, plan, words, y, legs, !up);
     svg.close();
   }
 

@@ -11,6 +11,7 @@ final class DiagramWords {
 
   static String of(Plan plan, List<Line> lines) {
     List<Line> sorted = new ArrayList<>(lines);
+    sorted.removeIf(line -> line.pieces.isEmpty());
     sorted.sort(
         Comparator.comparingDouble((Line l) -> l.row).thenComparingDouble(l -> l.end(Side.LEFT).x));
     StringBuilder words = new StringBuilder();

@@ -46,7 +46,7 @@ final class Lines {
         }
       }
     }
-    return found;
+    return Kinks.in(plan, found);
   }
 
   /** The weight of the heaviest way that begins with a piece. */

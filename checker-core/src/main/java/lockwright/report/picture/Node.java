@@ -27,6 +27,9 @@ final class Node {
 
   double x;
 
+  /** Where the author wants it; null if he does not say. */
+  Given given;
+
   Node(Kind kind, String name, JsonNode thing) {
     this.kind = kind;
     this.name = name;

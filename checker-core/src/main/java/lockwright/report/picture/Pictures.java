@@ -1,6 +1,7 @@
 package lockwright.report.picture;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import lockwright.spec.Problem;
 
 /**
  * The pictures of a box. Each is one {@code svg} element as text, to stand in an HTML page or
@@ -32,7 +34,28 @@ public final class Pictures {
     return diagrams(result).apply(state);
   }
 
-  /** The same for many states of one box, which is quicker than one by one. */
+  /**
+   * Where the places that the author gives in {@code drawing.yaml} leave no room, so that something
+   * may lie on something else in the diagram. It is drawn all the same.
+   */
+  public static List<Problem> withoutRoom(JsonNode result) {
+    return result.has("drawing") ? Room.problems(Placed.of(result).tight()) : List.of();
+  }
+
+  /**
+   * The same of the bytes of {@code result.json}.
+   *
+   * @throws IllegalArgumentException if they are no JSON
+   */
+  public static List<Problem> withoutRoom(byte[] result) {
+    try {
+      return withoutRoom(new JsonMapper().readTree(result));
+    } catch (IOException e) {
+      throw new IllegalArgumentException("no JSON", e);
+    }
+  }
+
+  /** The track diagram for many states of one box, which is quicker than one by one. */
   public static Function<Map<String, String>, String> diagrams(JsonNode result) {
     Function<BoxState, String> diagram = DiagramPicture.of(result);
     return state -> diagram.apply(new BoxState(result, state));

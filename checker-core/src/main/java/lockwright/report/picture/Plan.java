@@ -40,6 +40,10 @@ final class Plan {
   private final Map<String, List<End>> endsByTurn = new HashMap<>();
   private final Map<String, JsonNode> tracks = new LinkedHashMap<>();
   private final Map<String, Boolean> turned = new HashMap<>();
+
+  /** How high the author wants tracks, by their names. */
+  final Map<String, Given> levels = new HashMap<>();
+
   private int cuts;
 
   Plan(JsonNode result) {
@@ -55,9 +59,16 @@ final class Plan {
         attach(new End(track.get("id").asText(), end), track.get("ends").get(end), things);
       }
     }
+    given(result.path("drawing"));
     turn();
     pieces();
     breakRings();
+    if (turnAsGiven()) {
+      pieces.clear();
+      cuts = 0;
+      pieces();
+      breakRings();
+    }
     for (Piece piece : pieces) {
       for (int end = 0; end < 2; end++) {
         End name = new End(piece.id(), end);
@@ -96,6 +107,47 @@ final class Plan {
     Set<Node> all = new LinkedHashSet<>();
     pieces.forEach(p -> all.addAll(List.of(p.left(), p.right())));
     return all;
+  }
+
+  private void given(JsonNode drawing) {
+    for (JsonNode spot : drawing.path("places")) {
+      JsonNode of = spot.get("of");
+      String kind = of.get("kind").asText();
+      Node node =
+          kind.equals("end")
+              ? ports.get(End.of(of)).node()
+              : nodes.get(kind + " " + of.get(kind).asText());
+      String what = kind.equals("end") ? where(node, of) : kind + " " + of.get(kind).asText();
+      double across = spot.get("across").asDouble();
+      node.given = new Given(what, across, spot.get("down").asDouble(), spot.get("at"));
+    }
+    for (JsonNode level : drawing.path("tracks")) {
+      String track = level.get("track").asText();
+      double down = level.get("down").asDouble();
+      levels.put(track, new Given("track " + track, Double.NaN, down, level.get("at")));
+    }
+  }
+
+  private String where(Node node, JsonNode end) {
+    String track = end.get("track").asText();
+    if (node.kind != Node.Kind.JOINT) {
+      return "the end of track " + track;
+    }
+    JsonNode with = tracks.get(track).get("ends").get(end.get("end").asInt()).get("attachedTo");
+    return "the joint " + track + " + " + with.at("/with/track").asText();
+  }
+
+  /** Turns over, each by itself, parts of the plan that the places given have the other way. */
+  private boolean turnAsGiven() {
+    List<Set<Node>> parts = WayRound.wrong(pieces, nodes());
+    for (Set<Node> part : parts) {
+      ports.values().stream()
+          .filter(p -> part.contains(p.node()))
+          .map(Port::turn)
+          .distinct()
+          .forEach(t -> turned.put(t, !turned.get(t)));
+    }
+    return !parts.isEmpty();
   }
 
   /** Which side of its piece an end of a track is drawn on. */

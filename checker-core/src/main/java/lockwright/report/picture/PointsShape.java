@@ -14,10 +14,11 @@ final class PointsShape {
 
   /**
    * @param plan where the ground frame is found, if there is one
+   * @param x the middle of the words
    * @param legs +1 if the legs are on the right
    * @param above whether the words stand above the line
    */
-  void draw(Node node, Plan plan, double y, int legs, boolean above) {
+  void draw(Node node, Plan plan, double x, double y, int legs, boolean above) {
     JsonNode points = node.thing;
     String frame = plan.groundFrame(points);
     String lie =
@@ -28,20 +29,20 @@ final class PointsShape {
         };
     double line = above ? y - 12 : y + 20;
     double step = above ? -13 : 13;
-    svg.text("number", node.x, line, "middle", PointsLabel.points(points, lie));
+    svg.text("number", x, line, "middle", PointsLabel.points(points, lie));
     if (points.has("boltLever")) {
       String where = state.bolt(points.get("boltLever"));
       bar(svg, node.x - legs * 9, y, where);
       line += step;
-      svg.text("own", node.x, line, "middle", PointsLabel.bolt(points, where));
+      svg.text("own", x, line, "middle", PointsLabel.bolt(points, where));
     }
     if (!frame.isEmpty()) {
       JsonNode released = plan.groundFrame(points.get("groundFrame").asText());
       line += step + (above ? -2 : 2);
       double width = Text.bold(frame, PointsLabel.SIZE) + 6;
       svg.open("g", "class", "ground-frame " + Said.place(state.release(released)));
-      svg.rect("member", node.x - width / 2, line - 11, width, 15);
-      svg.text("own", node.x, line, "middle", frame);
+      svg.rect("member", x - width / 2, line - 11, width, 15);
+      svg.text("own", x, line, "middle", frame);
       svg.close();
     }
   }

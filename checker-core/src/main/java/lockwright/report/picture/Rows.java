@@ -62,16 +62,21 @@ final class Rows {
       }
     }
     best.forEach((line, row) -> line.row = row);
-    turnOver(lines);
+    if (lines.stream().allMatch(line -> line.given == null)) {
+      turnOver(lines);
+    }
   }
 
   /** Places all lines anew, one after another, and says what that costs. */
   private double inOrder(List<Line> order) {
     placed.clear();
+    given();
     for (Line line : order) {
-      line.row = 0;
-      placed.add(line);
-      best(line);
+      if (line.given == null) {
+        line.row = 0;
+        placed.add(line);
+        best(line);
+      }
     }
     for (int pass = 0; pass < PASSES; pass++) {
       double before = cost();
@@ -86,6 +91,23 @@ final class Rows {
       }
     }
     return cost();
+  }
+
+  /** Lines with a height given have their rows in that order; others go on these or between. */
+  private void given() {
+    List<Double> heights =
+        lines.stream()
+            .filter(line -> line.given != null)
+            .map(line -> line.given.down())
+            .distinct()
+            .sorted()
+            .toList();
+    for (Line line : lines) {
+      if (line.given != null) {
+        line.row = heights.indexOf(line.given.down());
+        placed.add(line);
+      }
+    }
   }
 
   /** The line of the track that is written first stands in the upper half. */
@@ -153,6 +175,9 @@ final class Rows {
   }
 
   private List<Double> candidates(Line line) {
+    if (line.given != null) {
+      return List.of(line.row);
+    }
     TreeSet<Double> taken = new TreeSet<>();
     placed.stream().filter(l -> l != line).forEach(l -> taken.add(l.row));
     List<Double> candidates = new ArrayList<>(taken);

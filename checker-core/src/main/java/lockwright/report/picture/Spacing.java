@@ -20,9 +20,12 @@ final class Spacing {
   static final double TRAP = 30;
   private static final double BOLT = 16;
   private static final double NAME_WIDTH = 92;
-  private static final double GAP = 10;
+  static final double GAP = 10;
   private static final double LEAST_LENGTH = 34;
-  private static final double LEAST_HEIGHT = 16;
+  static final double LEAST_HEIGHT = 16;
+
+  /** How many times as large as without places given a picture may be made for their sake. */
+  static final double MOST = 3;
 
   final List<Spot> spots = new ArrayList<>();
   final double[] above;
@@ -35,17 +38,37 @@ final class Spacing {
   private final Map<Piece, double[]> used = new HashMap<>();
   private final Map<Piece, Boolean> nameAbove = new HashMap<>();
 
-  /** Only for the rows that the lines have now. */
+  private final Heights heights;
+
+  /** How heights given are drawn; null if none is. */
+  Scale scale;
+
+  /** Only for the rows that the lines have now, and for where they begin and end. */
   Spacing(Plan plan, List<Line> lines) {
+    this(plan, lines, 0);
+  }
+
+  /**
+   * The same, with rows at the heights given.
+   *
+   * @param usual how high the picture would be without; 0 if none are looked for
+   */
+  Spacing(Plan plan, List<Line> lines, double usual) {
     this.plan = plan;
     this.lines = lines;
     int rows = 1 + (int) lines.stream().mapToDouble(l -> l.row).max().orElse(0);
     above = new double[rows];
     below = new double[rows];
     y = new double[rows];
+    heights = new Heights(lines, rows);
     lines.forEach(l -> l.pieces.forEach(p -> lineOf.put(p, l)));
     put();
-    heights();
+    boolean given = usual > 0 && lines.stream().anyMatch(line -> line.given != null);
+    if (given) {
+      scale = heights.place(y, usual, MOST);
+    } else {
+      heights();
+    }
     put();
   }
 
@@ -107,6 +130,24 @@ final class Spacing {
     return false;
   }
 
+  /** How far over the toe the words at points stand; not at all unless both legs leave aslant. */
+  double wordsOverToe(Node node) {
+    Side legs = legs(node);
+    boolean up = false;
+    boolean down = false;
+    for (Line line : lines) {
+      if (line.end(legs.other()) == node && line.leaves(legs.other())) {
+        up |= line.row < node.line.row;
+        down |= line.row > node.line.row;
+      }
+    }
+    return up && down ? half(node) + 4 : 0;
+  }
+
+  private double half(Node node) {
+    return PointsLabel.width(node.thing, plan.groundFrame(node.thing)) / 2 + 4;
+  }
+
   /** Which side of points their legs are on. */
   Side legs(Node node) {
     return plan.pieces.stream().anyMatch(p -> p.left() == node && p.leftPort().equals("toe"))
@@ -140,6 +181,8 @@ final class Spacing {
     if (node.ends()) {
       above[row] = Math.max(above[row], EndMark.height(node));
       below[row] = Math.max(below[row], EndMark.height(node));
+      heights.reaches(node.line, true, EndMark.height(node));
+      heights.reaches(node.line, false, EndMark.height(node));
       return;
     }
     if (node.kind == Node.Kind.JOINT) {
@@ -148,12 +191,12 @@ final class Spacing {
     boolean up = leavesUp(node);
     double aslant = SLOPE * (up ? above[row] : below[row]) + GAP;
     if (node.kind == Node.Kind.POINTS) {
-      double half = PointsLabel.width(node.thing, plan.groundFrame(node.thing)) / 2 + 4;
+      double half = half(node);
       Side legs = legs(node);
       for (Piece piece : straight(node)) {
         Side near = piece.left() == node ? Side.LEFT : Side.RIGHT;
         boolean leg = (near == Side.LEFT) == (legs == Side.RIGHT);
-        keep(piece, !up, near, half, leg ? null : node);
+        keep(piece, !up, near, half + (leg ? 0 : wordsOverToe(node)), leg ? null : node);
         height(piece, !up, PointsLabel.height(node.thing));
         if (leg) {
           keep(piece, up, near, node.thing.has("trap") ? TRAP : aslant, null);
@@ -239,6 +282,7 @@ final class Spacing {
     double[] side = up ? above : below;
     int row = (int) lineOf.get(piece).row;
     side[row] = Math.max(side[row], height);
+    heights.reaches(lineOf.get(piece), up, height);
   }
 
   private void heights() {
@@ -251,8 +295,16 @@ final class Spacing {
     }
   }
 
+  /** The height given of a row that has one. */
+  Given given(int row) {
+    return heights.given(row);
+  }
+
   /** The height of the whole. */
   double height() {
+    if (scale != null) {
+      return heights.height(y);
+    }
     return y[y.length - 1] + below[y.length - 1] + 8;
   }
 }

@@ -102,7 +102,8 @@ final class Drawn {
             box.notSignalled(),
             box.conflicts(),
             box.distantPaths(),
-            List.of());
+            List.of(),
+            box.drawing());
     try {
       Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
       return new JsonMapper().readTree(ResultJson.bytes(findings));
