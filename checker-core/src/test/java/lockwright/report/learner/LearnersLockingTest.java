@@ -111,7 +111,10 @@ class LearnersLockingTest {
    */
   @Test
   void the_script_locks_a_siding_by_token_as_working_does() {
-    Box box = BoxBuilder.read(Path.of("src/test/resources/boxes/token-siding")).box().orElseThrow();
+    Box box =
+        BoxBuilder.read(Path.of("src/test/resources/boxes/token-siding-without-consent"))
+            .box()
+            .orElseThrow();
     Working working = Working.parted(box);
     Set<String> met = new TreeSet<>();
     try (Scripted script =
