@@ -236,7 +236,7 @@ public abstract sealed class Audited {
       this.checkedBy = EnumSet.copyOf(checkedBy);
     }
 
-    /** The ways back, besides single strokes to N: each makes fewer levers reversed. */
+    /** The ways back, besides single strokes to N: each leaves less away from N. */
     public List<List<Event>> ways() {
       return ways;
     }

@@ -30,7 +30,7 @@ final class SectionAdvice {
         box.sections().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
     Optional<String> lever = signal.flatMap(box.frame()::ofSignal).map(Lever::id);
     for (Map.Entry<String, Section> rule : rules(section, lever).entrySet()) {
-      Working with = Working.parted(with(box, rule.getValue()));
+      Working with = Working.parted(box.withSection(rule.getValue()));
       Played again = Played.of(with, run(with, breach));
       if (!again.followsRules()) {
         return Optional.of(
@@ -61,18 +61,18 @@ final class SectionAdvice {
             levers.add(l);
             rules.put(
                 in + "a withdrawal here releases lever " + l + " for one pull",
-                with(s, new Release(levers, old.lasts(), old.begins())));
+                s.withRelease(new Release(levers, old.lasts(), old.begins())));
             return;
           }
           rules.put(
               in + "the release begins locked",
-              with(s, new Release(old.levers(), old.lasts(), Begins.LOCKED)));
+              s.withRelease(new Release(old.levers(), old.lasts(), Begins.LOCKED)));
           rules.put(
               in + "the release lasts until a token is put in here",
-              with(s, new Release(old.levers(), Lasts.UNTIL_PUT_IN_HERE, old.begins())));
+              s.withRelease(new Release(old.levers(), Lasts.UNTIL_PUT_IN_HERE, old.begins())));
           rules.put(
               in + "the release lasts until a token is put in, at any instrument",
-              with(s, new Release(old.levers(), Lasts.UNTIL_PUT_IN, old.begins())));
+              s.withRelease(new Release(old.levers(), Lasts.UNTIL_PUT_IN, old.begins())));
         });
     s.locks().stream()
         .filter(l -> !l.heldWhileOpen())
@@ -114,35 +114,8 @@ final class SectionAdvice {
   }
 
   private static Section holding(Section s, Lock lock) {
-    return new Section(
-        s.name(),
-        s.track(),
-        s.token(),
-        s.tokens(),
-        s.instruments(),
-        s.here(),
-        s.plungeWhileWithdrawing(),
-        s.phaseReversesAtStart(),
-        s.irregular(),
-        s.release(),
-        s.locks().stream().map(l -> l.equals(lock) ? new Lock(l.groundFrame(), true) : l).toList(),
-        s.at());
-  }
-
-  private static Section with(Section s, Release release) {
-    return new Section(
-        s.name(),
-        s.track(),
-        s.token(),
-        s.tokens(),
-        s.instruments(),
-        s.here(),
-        s.plungeWhileWithdrawing(),
-        s.phaseReversesAtStart(),
-        s.irregular(),
-        Optional.of(release),
-        s.locks(),
-        s.at());
+    return s.withLocks(
+        s.locks().stream().map(l -> l.equals(lock) ? new Lock(l.groundFrame(), true) : l).toList());
   }
 
   private static Section with(
@@ -160,19 +133,5 @@ final class SectionAdvice {
         s.release(),
         s.locks(),
         s.at());
-  }
-
-  private static Box with(Box box, Section section) {
-    return new Box(
-        box.name(),
-        box.layout(),
-        box.frame(),
-        box.locking(),
-        box.sections().stream().map(s -> s.name().equals(section.name()) ? section : s).toList(),
-        box.routes(),
-        box.notSignalled(),
-        box.conflicts(),
-        box.distantPaths(),
-        box.requirements());
   }
 }

@@ -74,34 +74,35 @@ public record Box(
 
   /** The same box with another locking table. */
   public Box withLocking(List<Entry> entries) {
-    return new Box(
-        name,
-        layout,
-        frame,
-        entries,
-        sections,
-        routes,
-        notSignalled,
-        conflicts,
-        distantPaths,
-        requirements,
+    return with(entries, sections, drawing);
+  }
+
+  /** The same box with another section in place of that of the same name. */
+  public Box withSection(Section other) {
+    return with(
+        locking,
+        sections.stream().map(s -> s.name().equals(other.name()) ? other : s).toList(),
         drawing);
   }
 
   /** The same box, drawn otherwise. */
   public Box withDrawing(Drawing other) {
+    return with(locking, sections, other);
+  }
+
+  private Box with(List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
     return new Box(
         name,
         layout,
         frame,
-        locking,
-        sections,
+        entries,
+        otherSections,
         routes,
         notSignalled,
         conflicts,
         distantPaths,
         requirements,
-        other);
+        otherDrawing);
   }
 
   /** The section whose tokens release a ground frame; none, where a lever does. */

@@ -289,7 +289,7 @@ final class FrameBuilder {
       return new Work.OfWickets(of.levelCrossing().text());
     }
     if (work instanceof FrameFile.OfClosing of) {
-      return new Work.OfClosing(texts(of.signals()).stream().distinct().toList());
+      return new Work.OfClosing(texts(of.signals()));
     }
     if (work instanceof FrameFile.OutOfUse of) {
       return new Work.OutOfUse(of.was());

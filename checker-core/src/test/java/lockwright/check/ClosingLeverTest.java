@@ -9,6 +9,7 @@ import lockwright.railway.layout.Conflict;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
 import lockwright.report.Findings;
+import lockwright.report.readback.ReadBack;
 import org.junit.jupiter.api.Test;
 
 /** A box that can be switched out; `docs/meaning.md` 2.5. The box and its locking are ours. */
@@ -43,5 +44,14 @@ class ClosingLeverTest {
     assertThat(box.conflicts()).hasSize(3).allMatch(Conflict::opposed);
     assertThat(box.requirements().stream().filter(Requirement.NoConflict.class::isInstance))
         .allMatch(r -> ((Requirement.NoConflict) r).closing().equals(Optional.of("3")));
+  }
+
+  @Test
+  void the_read_back_tells_which_goes_first() {
+    assertThat(ReadBack.csv(BOX))
+        .contains(
+            "through signals 1, 2, 8, 9; it goes over first, since some of these have opposed");
+    assertThat(ReadBack.csv(Boxes.example("proved/pellowmere")))
+        .contains("its signals go off first, and it goes over last");
   }
 }

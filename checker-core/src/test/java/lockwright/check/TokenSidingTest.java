@@ -22,33 +22,8 @@ class TokenSidingTest {
 
   /** The box, with a lock that lets the token go. */
   private static Findings lettingGo() {
-    Section s = BOX.sections().get(0);
-    Section lettingGo =
-        new Section(
-            s.name(),
-            s.track(),
-            s.token(),
-            s.tokens(),
-            s.instruments(),
-            s.here(),
-            s.plungeWhileWithdrawing(),
-            s.phaseReversesAtStart(),
-            s.irregular(),
-            s.release(),
-            List.of(new Section.Lock("Pit", false)),
-            s.at());
-    return Boxes.check(
-        new Box(
-            BOX.name(),
-            BOX.layout(),
-            BOX.frame(),
-            BOX.locking(),
-            List.of(lettingGo),
-            BOX.routes(),
-            BOX.notSignalled(),
-            BOX.conflicts(),
-            BOX.distantPaths(),
-            BOX.requirements()));
+    Section held = BOX.sections().get(0);
+    return Boxes.check(BOX.withSection(held.withLocks(List.of(new Section.Lock("Pit", false)))));
   }
 
   @Test

@@ -35,17 +35,18 @@ record Instances(
     List<DistantPath> distantPaths) {
 
   List<Requirement> all() {
+    List<Requirement> noConflict = noConflict();
     return Stream.<List<? extends Requirement>>of(
             pointsSet(),
             pointsBolted(),
             boltAndPointsAgree(),
             routes.stream().map(Requirement.RouteHeld::new).toList(),
             pointsHeldInRear(),
-            noConflict(),
+            noConflict,
             distantFollows(),
             releaseHome(),
             roadClosed(),
-            boxClosed(),
+            boxClosed(noConflict),
             sections.stream().map(s -> new Requirement.OneTokenOut(s.name())).toList(),
             sectionSignalEarned(),
             sectionSignalsApart(),
@@ -119,9 +120,8 @@ record Instances(
     return found;
   }
 
-  private List<Requirement> boxClosed() {
+  private List<Requirement> boxClosed(List<Requirement> noConflict) {
     List<Requirement> found = new ArrayList<>();
-    List<Requirement> noConflict = noConflict();
     for (Lever lever : frame.levers()) {
       if (lever.work() instanceof Work.OfClosing closing
           && noConflict.stream().noneMatch(r -> excepts(r, lever.id()))) {

@@ -40,6 +40,32 @@ public record Section(
     }
   }
 
+  /** The same section with another release. */
+  public Section withRelease(Release other) {
+    return with(Optional.of(other), locks);
+  }
+
+  /** The same section with other locks of ground frames. */
+  public Section withLocks(List<Lock> other) {
+    return with(release, other);
+  }
+
+  private Section with(Optional<Release> otherRelease, List<Lock> otherLocks) {
+    return new Section(
+        name,
+        track,
+        token,
+        tokens,
+        instruments,
+        here,
+        plungeWhileWithdrawing,
+        phaseReversesAtStart,
+        irregular,
+        otherRelease,
+        otherLocks,
+        at);
+  }
+
   /** An instrument, whether it is attended, and the instruments whose consent it needs. */
   public record Instrument(String name, boolean attended, List<String> needsConsentOf) {
     public Instrument {

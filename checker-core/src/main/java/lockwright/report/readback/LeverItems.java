@@ -2,7 +2,9 @@ package lockwright.report.readback;
 
 import java.util.List;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
+import lockwright.railway.requirement.Requirement;
 
 /** What each lever works. */
 final class LeverItems {
@@ -12,8 +14,25 @@ final class LeverItems {
     return box.frame().levers().stream()
         .map(
             l ->
-                new Item("levers", "", l.id(), work(l.work()) + PlanItems.label(l.id(), l.label())))
+                new Item(
+                    "levers",
+                    "",
+                    l.id(),
+                    work(l.work()) + order(box, l) + PlanItems.label(l.id(), l.label())))
         .toList();
+  }
+
+  /** Of a closing lever: whether it goes over after its signals, or they after it. */
+  private static String order(Box box, Lever lever) {
+    if (!(lever.work() instanceof Work.OfClosing)) {
+      return "";
+    }
+    boolean last =
+        box.requirements().stream()
+            .anyMatch(r -> r instanceof Requirement.BoxClosed c && c.lever().equals(lever.id()));
+    return last
+        ? "; its signals go off first, and it goes over last"
+        : "; it goes over first, since some of these have opposed routes";
   }
 
   private static String work(Work work) {
