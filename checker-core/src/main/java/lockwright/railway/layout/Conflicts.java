@@ -62,17 +62,15 @@ public final class Conflicts {
                     .noneMatch(q -> q.points().equals(p.points()) && q.lie() != p.lie()));
   }
 
-  /** Whether two routes pass all that they share in opposite directions, and share no crossing. */
+  /**
+   * Whether two routes that can lie at once pass all that they share in opposite directions, and
+   * share no crossing. Points passed the same way lead onto one track at the same end.
+   */
   private static boolean opposed(Layout layout, Route first, Route second) {
     Map<String, TrackEnd> one = entered(layout, first);
     Map<String, TrackEnd> other = entered(layout, second);
     return first.crossings().stream().noneMatch(second.crossings()::contains)
-        && one.entrySet().stream().noneMatch(e -> e.getValue().equals(other.get(e.getKey())))
-        && first.points().stream()
-            .allMatch(
-                p ->
-                    second.points().stream()
-                        .noneMatch(q -> q.points().equals(p.points()) && q.facing() == p.facing()));
+        && one.entrySet().stream().noneMatch(e -> e.getValue().equals(other.get(e.getKey())));
   }
 
   /** The end at which a route enters each track that it passes. */
