@@ -86,21 +86,33 @@ final class Enumeration implements Checker {
   @Override
   public Outcome keeps() {
     int[] from = new int[quantities.size()];
-    for (Movement movement : invariant.working().movements()) {
-      if (!invariant.touchedBy(movement).isEmpty() && breaks(movement, from)) {
-        BitSet named = Invariant.mentions(movement.needs());
-        named.or(own);
-        return new Outcome.Fails(
-            movement.event().key()
-                + " leads out of the invariant from "
-                + invariant.words(from, named));
-      }
+    List<Movement> movements =
+        invariant.working().movements().stream()
+            .filter(m -> !invariant.touchedBy(m).isEmpty())
+            .toList();
+    List<BooleanSupplier> leaves = movements.stream().map(m -> leaves(m, from)).toList();
+    int[] found = {-1};
+    if (!findInside(from, () -> (found[0] = firstOf(leaves)) >= 0)) {
+      return holds();
     }
-    return holds();
+    Movement movement = movements.get(found[0]);
+    BitSet named = Invariant.mentions(movement.needs());
+    named.or(own);
+    return new Outcome.Fails(
+        movement.event().key() + " leads out of the invariant from " + invariant.words(from, named));
   }
 
-  /** Whether the movement leads out of the invariant; then such a state is left in the values. */
-  private boolean breaks(Movement movement, int[] values) {
+  private static int firstOf(List<BooleanSupplier> questions) {
+    for (int i = 0; i < questions.size(); i++) {
+      if (questions.get(i).getAsBoolean()) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether the movement leads out of the invariant from the values: such as are left there. */
+  private BooleanSupplier leaves(Movement movement, int[] values) {
     List<Condition> inner = new ArrayList<>();
     List<Condition> outer = new ArrayList<>();
     for (Need need : movement.requires()) {
@@ -111,24 +123,34 @@ final class Enumeration implements Checker {
     Condition here = Condition.all(inner);
     Condition elsewhere = Condition.all(outer);
     Combinations others = others(elsewhere);
-    return findInside(
-        values,
-        () ->
-            here.evaluate(values)
-                && !inside().get(combinations.number(movement.after(values)))
-                && others.find(values, () -> elsewhere.evaluate(values)));
+    return () ->
+        here.evaluate(values)
+            && !inside().get(combinations.number(movement.after(values)))
+            && others.find(values, () -> elsewhere.evaluate(values));
   }
 
   @Override
   public Outcome excludes(Condition target) {
+    BitSet named = Invariant.mentions(target);
+    named.and(own);
+    Combinations shared = new Combinations(quantities, named);
+    BitSet tried = new BitSet();
     Combinations others = others(target);
     int[] values = new int[quantities.size()];
-    if (findInside(values, () -> others.find(values, () -> target.evaluate(values)))) {
-      BitSet named = Invariant.mentions(target);
+    BooleanSupplier reached = () -> others.find(values, () -> target.evaluate(values));
+    if (findInside(values, () -> first(shared.number(values), tried) && reached.getAsBoolean())) {
+      named.or(Invariant.mentions(target));
       named.or(own);
       return new Outcome.Fails("the invariant does not exclude " + invariant.words(values, named));
     }
     return holds();
+  }
+
+  /** Whether a number was not there before; it is now. */
+  private static boolean first(int number, BitSet numbers) {
+    boolean first = !numbers.get(number);
+    numbers.set(number);
+    return first;
   }
 
   /** Puts one combination of the invariant after another into the values, until one is wanted. */

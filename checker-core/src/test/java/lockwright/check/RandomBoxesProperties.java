@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.audit.Audited;
@@ -29,6 +31,11 @@ import lockwright.worker.Job;
 import lockwright.worker.Limits;
 import lockwright.working.BruteForce;
 import lockwright.working.Working;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.Size;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
@@ -38,33 +45,44 @@ import net.jqwik.api.lifecycle.BeforeContainer;
  * box some of the written invariants are withheld, so that the complete engine has its share of the
  * work. In each, one engine searches one requirement alone too. Whether the frame can be restored
  * is searched in every fourth, and else in {@link RandomRestoringProperties}. Every eightieth is
- * searched on Z3, the others on a solver that is faster on boxes so small. Two halves of a thousand
- * boxes each are tried at once, in processes of their own.
+ * searched on Z3, the others on a solver that is faster on boxes so small. As many boxes are tried
+ * at once as there are processors.
  */
-abstract class RandomBoxes {
-  private static final Map<String, Integer> VERDICTS = new TreeMap<>();
-  private static final Map<String, Integer> ENGINES = new TreeMap<>();
-  private static final Map<String, Integer> RESTORING = new TreeMap<>();
+@Tag("long")
+class RandomBoxesProperties {
+  private static final Map<String, Integer> VERDICTS = new ConcurrentSkipListMap<>();
+  private static final Map<String, Integer> ENGINES = new ConcurrentSkipListMap<>();
+  private static final Map<String, Integer> RESTORING = new ConcurrentSkipListMap<>();
 
   /** How many boxes have both of two forms of entry; with itself, how many have the form at all. */
-  private static final Map<String, Integer> PAIRS = new TreeMap<>();
+  private static final Map<String, Integer> PAIRS = new ConcurrentSkipListMap<>();
 
   /** Verdicts on sidings locked by token: few boxes have one. */
-  private static final Map<String, Integer> SIDINGS = new TreeMap<>();
+  private static final Map<String, Integer> SIDINGS = new ConcurrentSkipListMap<>();
 
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
 
-  private static int boxes;
-
-  static final int HALF = 1000;
+  private static final AtomicInteger BOXES = new AtomicInteger();
 
   private static final String EITHER = "either of two";
   private static final String CONDITIONAL = "conditional";
   private static final String HOLDING = "conditional and holding";
 
-  /** Tries one box. */
-  static void flowAgreesWithBruteForce(long seed) throws Exception {
+  @Property(tries = 20, seed = "1889", shrinking = ShrinkingMode.OFF)
+  void the_flow_agrees_with_brute_force(@ForAll @Size(100) List<Long> seeds) {
+    seeds.parallelStream().forEach(RandomBoxesProperties::tried);
+  }
+
+  private static void tried(long seed) {
+    try {
+      flowAgreesWithBruteForce(seed);
+    } catch (Exception | AssertionError e) {
+      throw new AssertionError("the box of " + seed, e);
+    }
+  }
+
+  private static void flowAgreesWithBruteForce(long seed) throws Exception {
     Random random = new Random(seed);
     Box box = RandomBox.of(random);
     boolean withhold = random.nextInt(3) == 0;
@@ -103,7 +121,7 @@ abstract class RandomBoxes {
     }
     findings.decidedBy().values().forEach(e -> ENGINES.merge(e, 1, Integer::sum));
     countPairs(box);
-    boxes++;
+    BOXES.incrementAndGet();
   }
 
   private static boolean asksToRestore(Job job) {
@@ -112,7 +130,7 @@ abstract class RandomBoxes {
 
   private static void countPairs(Box box) {
     List<String> forms =
-        box.locking().stream().flatMap(RandomBoxes::forms).distinct().sorted().toList();
+        box.locking().stream().flatMap(RandomBoxesProperties::forms).distinct().sorted().toList();
     for (int i = 0; i < forms.size(); i++) {
       for (int j = i; j < forms.size(); j++) {
         PAIRS.merge(forms.get(i) + " + " + forms.get(j), 1, Integer::sum);
@@ -223,13 +241,13 @@ abstract class RandomBoxes {
     RESTORING.clear();
     PAIRS.clear();
     SIDINGS.clear();
-    boxes = 0;
+    BOXES.set(0);
   }
 
   @AfterContainer
   static void every_kind_of_verdict_and_engine_has_a_tenth() {
     System.out.println(
-        boxes
+        BOXES
             + " random boxes; verdicts on safety: "
             + shares(VERDICTS)
             + "; decided by: "
