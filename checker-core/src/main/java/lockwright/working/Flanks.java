@@ -25,7 +25,9 @@ final class Flanks {
     return Condition.all(apparatus.off(r.signal()), Condition.any(routes));
   }
 
-  /** No points on the path surely lie away, and an arm that guards it may be off, if there is any. */
+  /**
+   * No points on the path surely lie away, and an arm that guards it may be off, if there is any.
+   */
   private Condition letsThrough(FlankPath path) {
     List<Condition> all = new ArrayList<>();
     for (FlankPoints points : path.away()) {

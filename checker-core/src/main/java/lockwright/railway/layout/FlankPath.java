@@ -9,7 +9,8 @@ import java.util.List;
  * @param joins the points or the crossing where it comes into the route: "points 5"
  * @param away the points on it that can lie away from the route, with that lie, from the route on
  * @param guards the arms of the post where it starts, if they guard it
- * @param notEnough those arms, if a siding or goods line joins a passenger line, so that they do not
+ * @param notEnough those arms, if a siding or goods line joins a passenger line, so that they do
+ *     not
  */
 public record FlankPath(
     String from,

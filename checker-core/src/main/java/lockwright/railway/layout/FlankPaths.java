@@ -41,7 +41,8 @@ public final class FlankPaths {
   /**
    * Where paths join the route.
    *
-   * @param passenger whether that is on a passenger line
+   * @param passenger whether that is on a passenger line, and the route may be for a passenger
+   *     train
    */
   private record Join(String name, boolean passenger) {}
 
@@ -64,11 +65,15 @@ public final class FlankPaths {
   private Join join(Step step) {
     if (step.points().isPresent()) {
       String points = step.points().get().points();
-      return new Join("points " + points, passenger(layout.points(points).toe()));
+      return new Join("points " + points, forPassengers(layout.points(points).toe()));
     }
     return new Join(
         step.crossing().map(c -> "crossing " + c).orElse("nothing"),
-        passenger(step.enters().track()));
+        forPassengers(step.enters().track()));
+  }
+
+  private boolean forPassengers(String track) {
+    return layout.signal(route.signal()).arm().running() && passenger(track);
   }
 
   private boolean passenger(String track) {
@@ -76,15 +81,13 @@ public final class FlankPaths {
   }
 
   private void walk(TrackEnd towards, Join join, Set<TrackEnd> been, List<FlankPoints> away) {
-    if (route.tracks().contains(towards.track()) || been.contains(towards)) {
+    boolean behindIt = towards.equals(layout.signal(route.signal()).stands());
+    if (behindIt || route.tracks().contains(towards.track()) || been.contains(towards)) {
       return;
     }
     boolean sideLine = join.passenger() && !passenger(towards.track());
     List<String> arms =
-        layout.post(towards).stream()
-            .filter(s -> s.arm() != Arm.DISTANT)
-            .map(Signal::id)
-            .toList();
+        layout.post(towards).stream().filter(s -> s.arm() != Arm.DISTANT).map(Signal::id).toList();
     if (!arms.isEmpty()) {
       found.add(
           new FlankPath(

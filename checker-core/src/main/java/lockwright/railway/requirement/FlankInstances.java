@@ -19,9 +19,7 @@ final class FlankInstances {
       List<Requirement.FlankProtected.Flank> flanks =
           routes.stream()
               .filter(r -> r.signal().equals(signal.id()))
-              .map(
-                  r ->
-                      new Requirement.FlankProtected.Flank(r, FlankPaths.of(layout, r, routes)))
+              .map(r -> new Requirement.FlankProtected.Flank(r, FlankPaths.of(layout, r, routes)))
               .toList();
       for (Track track : layout.tracks()) {
         List<Requirement.FlankProtected.Flank> here =

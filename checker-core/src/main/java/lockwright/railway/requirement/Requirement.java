@@ -146,9 +146,7 @@ public sealed interface Requirement {
 
     /** Whether a signal at danger is all, or a part, of what protects it. */
     public boolean bySignals() {
-      return flanks.stream()
-          .flatMap(f -> f.paths().stream())
-          .anyMatch(p -> !p.guards().isEmpty());
+      return flanks.stream().flatMap(f -> f.paths().stream()).anyMatch(p -> !p.guards().isEmpty());
     }
   }
 

@@ -33,8 +33,7 @@ final class FlankFormula {
     List<String> on = new ArrayList<>();
     path.required("guards").forEach(s -> on.add(Formula.NOT + "off(" + s.asText() + ")"));
     if (!on.isEmpty()) {
-      all.add(
-          on.size() == 1 ? on.get(0) : "(" + String.join(Formula.AND, on) + ")");
+      all.add(on.size() == 1 ? on.get(0) : "(" + String.join(Formula.AND, on) + ")");
     }
     return all.isEmpty()
         ? "false"
