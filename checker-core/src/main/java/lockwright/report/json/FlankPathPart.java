@@ -25,7 +25,9 @@ record FlankPathPart(
 
   static List<FlankPathPart> of(Box box) {
     List<FlankPathPart> all = new ArrayList<>();
-    for (Requirement requirement : box.requirements()) {
+    List<Requirement> requirements = new ArrayList<>(box.requirements());
+    box.exempted().forEach(e -> requirements.add(e.requirement()));
+    for (Requirement requirement : requirements) {
       if (requirement instanceof Requirement.FlankProtected r) {
         r.flanks().stream()
             .flatMap(f -> f.paths().stream().map(p -> of(r, f.route().name(), p)))
