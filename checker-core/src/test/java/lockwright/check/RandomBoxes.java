@@ -52,6 +52,8 @@ abstract class RandomBoxes {
   /** Verdicts on sidings locked by token: few boxes have one. */
   private static final Map<String, Integer> SIDINGS = new TreeMap<>();
 
+  private static final Map<String, Integer> FLANKS = new TreeMap<>();
+
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
 
@@ -95,6 +97,12 @@ abstract class RandomBoxes {
         VERDICTS.merge(verdict, 1, Integer::sum);
         if (requirement instanceof Requirement.SidingLocked) {
           SIDINGS.merge(verdict, 1, Integer::sum);
+        }
+        if (requirement instanceof Requirement.FlankProtected f) {
+          boolean away =
+              f.flanks().stream()
+                  .anyMatch(r -> r.paths().stream().anyMatch(p -> !p.away().isEmpty()));
+          FLANKS.merge((away ? "by points: " : "by signals: ") + verdict, 1, Integer::sum);
         }
       }
     }
@@ -223,6 +231,7 @@ abstract class RandomBoxes {
     RESTORING.clear();
     PAIRS.clear();
     SIDINGS.clear();
+    FLANKS.clear();
     boxes = 0;
   }
 
@@ -250,6 +259,14 @@ abstract class RandomBoxes {
     System.out.println("sidings locked by token: " + SIDINGS);
     assertThat(SIDINGS).containsKeys("proved", "brokenby");
     assertThat(SIDINGS.values()).allMatch(n -> n >= 5);
+  }
+
+  @AfterContainer
+  static void flanks_are_proved_in_some_boxes_and_broken_in_others() {
+    System.out.println("flanks protected: " + FLANKS);
+    assertThat(FLANKS)
+        .containsKeys("by points: proved", "by points: brokenby", "by signals: proved");
+    assertThat(FLANKS.values()).allMatch(n -> n >= 5);
   }
 
   @AfterContainer
