@@ -12,6 +12,7 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.FlankPath;
+import lockwright.railway.layout.FlankPoints;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Lie;
@@ -271,9 +272,9 @@ final class Candidates {
     for (Requirement.FlankProtected.Flank flank : r.flanks()) {
       if (flank.route().equals(route)) {
         for (FlankPath path : flank.paths()) {
-          path.away().forEach(p -> points(route, p.points(), p.lie()));
+          path.away().forEach(p -> away(r, route, p));
           path.guards().stream()
-              .filter(s -> off(s))
+              .filter(this::off)
               .forEach(
                   s ->
                       unlessBarring(route, r.routes()::contains, "")
@@ -281,6 +282,18 @@ final class Candidates {
         }
       }
     }
+  }
+
+  private void away(Requirement.FlankProtected r, Route route, FlankPoints p) {
+    GroundFrame ground = box.layout().pointsOfGroundFrames().get(p.points());
+    Optional<Lever> lever =
+        ground == null ? box.frame().ofPoints(p.points()) : box.frame().ofRelease(ground.id());
+    Entry.Kind kind =
+        ground == null && p.lie() == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
+    lever.ifPresent(
+        l ->
+            unlessBarring(route, r.routes()::contains, l.id())
+                .ifPresent(when -> add(first, kind, route.signal(), List.of(l.id()), when)));
   }
 
   private boolean off(String signal) {
