@@ -11,6 +11,8 @@ import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.FlankPath;
+import lockwright.railway.layout.FlankPoints;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Lie;
@@ -52,6 +54,8 @@ final class Candidates {
       last.ifPresent(event -> held(r.route(), event));
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
       inRear(r.signal(), r.points());
+    } else if (requirement instanceof Requirement.FlankProtected r) {
+      byNearness(r.routes()).forEach(route -> flank(r, route));
     } else if (requirement instanceof Requirement.NoConflict r) {
       noConflict(r);
     } else if (requirement instanceof Requirement.BoxClosed r) {
@@ -261,6 +265,42 @@ final class Candidates {
           .ifPresent(
               l -> add(first, Entry.Kind.LOCKS_BOTH_WAYS, signal, List.of(l.id()), List.of()));
     }
+  }
+
+  /** The signal of the route needs points on a path away, or an arm that guards it at danger. */
+  private void flank(Requirement.FlankProtected r, Route route) {
+    for (Requirement.FlankProtected.Flank flank : r.flanks()) {
+      if (flank.route().equals(route)) {
+        for (FlankPath path : flank.paths()) {
+          path.away().forEach(p -> away(r, route, p));
+          path.guards().stream()
+              .filter(this::off)
+              .forEach(
+                  s ->
+                      unlessBarring(route, r.routes()::contains, "")
+                          .ifPresent(when -> signals(route.signal(), s, when)));
+        }
+      }
+    }
+  }
+
+  private void away(Requirement.FlankProtected r, Route route, FlankPoints p) {
+    GroundFrame ground = box.layout().pointsOfGroundFrames().get(p.points());
+    Optional<Lever> lever =
+        ground == null ? box.frame().ofPoints(p.points()) : box.frame().ofRelease(ground.id());
+    Entry.Kind kind =
+        ground == null && p.lie() == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
+    lever.ifPresent(
+        l ->
+            unlessBarring(route, r.routes()::contains, l.id())
+                .ifPresent(when -> add(first, kind, route.signal(), List.of(l.id()), when)));
+  }
+
+  private boolean off(String signal) {
+    return box.frame()
+        .ofSignal(signal)
+        .filter(l -> !"N".equals(end.get(Quantity.lever(l.id()).key())))
+        .isPresent();
   }
 
   private void noConflict(Requirement.NoConflict r) {

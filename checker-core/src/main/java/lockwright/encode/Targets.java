@@ -49,6 +49,8 @@ final class Targets {
       states = Term.and(apparatus.partWay(r.points()), apparatus.off(r.signal()));
       Quantity points = apparatus.mover(r.points());
       makings = makings(event -> points.equals(moved(event)), apparatus.off(r.signal()));
+    } else if (requirement instanceof Requirement.FlankProtected r) {
+      states = new Flanks(apparatus).open(r);
     } else if (requirement instanceof Requirement.NoConflict r) {
       states = noConflict(r);
     } else if (requirement instanceof Requirement.DistantFollows r) {

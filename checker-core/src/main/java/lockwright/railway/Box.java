@@ -10,6 +10,7 @@ import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.NotSignalled;
 import lockwright.railway.layout.Route;
 import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Exemption;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 
@@ -23,6 +24,7 @@ import lockwright.railway.section.Section;
  *     reverse)
  * @param requirements all instances, in the order of the catalogue, then of the plan
  * @param drawing where its author wants things in the track diagram; nothing follows from it
+ * @param exempted the instances that its author exempts by name, which are none of its requirements
  */
 public record Box(
     String name,
@@ -35,8 +37,10 @@ public record Box(
     List<Conflict> conflicts,
     List<DistantPath> distantPaths,
     List<Requirement> requirements,
-    Drawing drawing) {
+    Drawing drawing,
+    List<Exemption> exempted) {
   public Box {
+    exempted = List.copyOf(exempted);
     locking = List.copyOf(locking);
     sections = List.copyOf(sections);
     routes = List.copyOf(routes);
@@ -69,7 +73,8 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
-        Drawing.NONE);
+        Drawing.NONE,
+        List.of());
   }
 
   /** The same box with another locking table. */
@@ -90,6 +95,24 @@ public record Box(
     return with(locking, sections, other);
   }
 
+  /** The same box without the requirements that are exempted. */
+  public Box exempting(List<Exemption> exemptions) {
+    List<Requirement> not = exemptions.stream().map(Exemption::requirement).toList();
+    return new Box(
+        name,
+        layout,
+        frame,
+        locking,
+        sections,
+        routes,
+        notSignalled,
+        conflicts,
+        distantPaths,
+        requirements.stream().filter(r -> !not.contains(r)).toList(),
+        drawing,
+        exemptions);
+  }
+
   private Box with(List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
     return new Box(
         name,
@@ -102,7 +125,8 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
-        otherDrawing);
+        otherDrawing,
+        exempted);
   }
 
   /** The section whose tokens release a ground frame; none, where a lever does. */

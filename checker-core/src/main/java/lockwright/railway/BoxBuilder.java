@@ -63,7 +63,7 @@ public final class BoxBuilder {
     problems.addAll(problems(spec, false));
     Optional<Box> bare = box(spec, problems);
     problems.addAll(problems(spec, true));
-    Optional<Box> box = bare.map(b -> drawn(b, spec, problems));
+    Optional<Box> box = bare.map(b -> exempting(drawn(b, spec, problems), spec, problems));
     Optional<Teaching> teaching =
         box.flatMap(b -> spec.lessons().map(l -> teaching(l, spec, b, problems)));
     List<Expectation> expectations =
@@ -79,6 +79,12 @@ public final class BoxBuilder {
 
   private static Teaching teaching(LessonsFile file, SpecFolder spec, Box box, Problems problems) {
     return LessonsBuilder.build(file, spec.digests().get(SpecFolder.LESSONS), box, problems);
+  }
+
+  private static Box exempting(Box box, SpecFolder spec, Problems problems) {
+    return spec.waivers()
+        .map(w -> box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems)))
+        .orElse(box);
   }
 
   private static Box drawn(Box box, SpecFolder spec, Problems problems) {

@@ -19,6 +19,7 @@ final class WaiversBuilder {
 
   private WaiversBuilder(Box box, Problems problems) {
     box.requirements().forEach(r -> requirements.put(r.id(), r));
+    box.exempted().forEach(e -> requirements.put(e.requirement().id(), e.requirement()));
     this.problems = problems;
   }
 

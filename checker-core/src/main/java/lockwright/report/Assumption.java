@@ -15,6 +15,7 @@ import lockwright.railway.section.Section;
  * @param source where it is published
  */
 public record Assumption(String id, String words, String appliesTo, String section, String source) {
+  private static final String SIGNALS_OBEYED = "signals obeyed";
   private static final String POSSIBILITY = "possibility only";
   private static final String EACH_SECTION = "each section";
   private static final String NO_SOURCE = "common practice, no source";
@@ -46,6 +47,16 @@ public record Assumption(String id, String words, String appliesTo, String secti
               "switched out",
               "the boxes on either side keep trains apart while this box is switched out",
               "boxes with a closing lever over opposed routes",
+              null,
+              NO_SOURCE));
+    }
+    if (box.requirements().stream()
+        .anyMatch(r -> r instanceof Requirement.FlankProtected f && f.bySignals())) {
+      all.add(
+          new Assumption(
+              SIGNALS_OBEYED,
+              "no driver passes a stop or subsidiary signal at danger",
+              "flank protected, where a signal guards the flank",
               null,
               NO_SOURCE));
     }
@@ -104,6 +115,14 @@ public record Assumption(String id, String words, String appliesTo, String secti
 
   private static String id(String section, String what) {
     return "section " + section + ": " + what;
+  }
+
+  /** Whether the proof of a requirement, or a possibility shown, rests on it. */
+  public boolean isFor(Requirement requirement) {
+    if (id.equals(SIGNALS_OBEYED)) {
+      return requirement instanceof Requirement.FlankProtected f && f.bySignals();
+    }
+    return requirement.possibility() || !possibilityOnly();
   }
 
   /** Whether only possibilities rest on it. */

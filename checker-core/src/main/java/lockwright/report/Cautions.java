@@ -22,7 +22,6 @@ public final class Cautions {
           "track circuits, treadles and electric lever locks other than by token",
           "arm controls, detection and slots",
           "overlaps",
-          "flank protection by points and signals",
           "points worked by hand or sprung",
           "double-line block",
           "the switch of the block instruments",

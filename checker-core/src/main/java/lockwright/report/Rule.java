@@ -32,6 +32,11 @@ public final class Rule {
               "points held in rear",
               "While a stop arm is off, the trailing points between it and the next stop signal in"
                   + " rear do not move."),
+          Map.entry(
+              "flank protected",
+              "While an arm is off for a route, on each way by which a vehicle could come into that route"
+                  + " from the side, points lie away from the route, or a signal towards it is at"
+                  + " danger."),
           Map.entry("no conflict", "No two arms are off for conflicting routes."),
           Map.entry(
               "distant follows",
@@ -101,6 +106,12 @@ public final class Rule {
           + " is off, and points "
           + r.points()
           + " in rear of it are free, or lie neither way";
+    } else if (requirement instanceof Requirement.FlankProtected r) {
+      return "signal "
+          + r.signal()
+          + " is off, and from "
+          + r.from()
+          + " a vehicle could come into its route from the side";
     } else if (requirement instanceof Requirement.NoConflict r) {
       return "signals "
           + r.first()

@@ -9,8 +9,9 @@ import java.util.Optional;
  *
  * @param expected what the author knows to fail and to be right so
  * @param waived what somebody answers for until a date
+ * @param exempted what is not asked for; without a verdict
  */
-public record WaiversFile(List<Item> expected, List<Item> waived) {
+public record WaiversFile(List<Item> expected, List<Item> waived, List<Item> exempted) {
   /**
    * An instance of a requirement, by its id, and the verdict that it has.
    *

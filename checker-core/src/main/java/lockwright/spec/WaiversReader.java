@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the form of `waivers.yaml`; `docs/spec.md`. */
 final class WaiversReader {
   private static final String EXPECTED = "expected";
   private static final String WAIVED = "waived";
+  private static final String EXEMPTED = "exempted";
   private static final String[] VERDICTS = {"broken", "empty", "impossible", "undecided"};
 
   private final Problems problems;
@@ -22,12 +24,18 @@ final class WaiversReader {
 
   static Optional<WaiversFile> read(Node root, Problems problems) {
     WaiversReader reader = new WaiversReader(problems);
-    return reader.shape.fields(root, "the waivers", List.of(EXPECTED, WAIVED)).map(reader::waivers);
+    return reader
+        .shape
+        .fields(root, "the waivers", List.of(EXPECTED, WAIVED, EXEMPTED))
+        .map(reader::waivers);
   }
 
   private WaiversFile waivers(Fields fields) {
     WaiversFile file =
-        new WaiversFile(fields.each(EXPECTED, this::expected), fields.each(WAIVED, this::waived));
+        new WaiversFile(
+            fields.each(EXPECTED, this::expected),
+            fields.each(WAIVED, this::waived),
+            fields.each(EXEMPTED, this::exempted));
     Set<String> expected =
         file.expected().stream().map(e -> e.id().text()).collect(Collectors.toSet());
     for (WaiversFile.Item item : file.waived()) {
@@ -39,7 +47,32 @@ final class WaiversReader {
             "keep one of the two: expected, if it is right so; waived, if it is to be mended");
       }
     }
+    Set<String> exempted =
+        file.exempted().stream().map(e -> e.id().text()).collect(Collectors.toSet());
+    Stream.concat(file.expected().stream(), file.waived().stream())
+        .filter(i -> exempted.contains(i.id().text()))
+        .forEach(
+            i ->
+                problems.add(
+                    Message.EXEMPTED_AND_EXPECTED,
+                    i.id().at(),
+                    i.id().quoted() + " is exempted, so nothing is found of it",
+                    "keep one of the two: exempted, if it is not asked for; expected or waived, if"
+                        + " it is"));
     return file;
+  }
+
+  private Optional<WaiversFile.Item> exempted(Node.Field field) {
+    return shape
+        .fields(field.value(), "the exemption of " + field.key().quoted(), List.of("reason"))
+        .map(
+            f ->
+                new WaiversFile.Item(
+                    field.key(),
+                    Optional.empty(),
+                    f.needText("reason"),
+                    Optional.empty(),
+                    Optional.empty()));
   }
 
   private Optional<WaiversFile.Item> expected(Node.Field field) {

@@ -49,6 +49,8 @@ final class Breaches {
       return routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
       return heldInRear(r);
+    } else if (requirement instanceof Requirement.FlankProtected r) {
+      return state(new Flanks(apparatus).broken(r));
     } else if (requirement instanceof Requirement.NoConflict r) {
       return state(noConflict(r));
     } else if (requirement instanceof Requirement.BoxClosed r) {

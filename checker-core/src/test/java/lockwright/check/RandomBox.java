@@ -13,6 +13,7 @@ import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Attachment;
+import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
@@ -25,15 +26,17 @@ import lockwright.railway.layout.TrackEnd;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Derivation;
 import lockwright.railway.requirement.Derived;
+import lockwright.railway.requirement.Exemption;
+import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 import lockwright.spec.Span;
 
 /**
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
- * signals, an advanced starting signal, a siding with a trap, a ground frame, a level crossing, a
- * bolt that stands in or out, an economical lock, a token section in a third of them, whose token
- * may release the ground frame), and a locking table that is right but for what was left out of it
- * and put into it.
+ * signals, an advanced starting signal, a siding with a trap or a spur in its place, a ground
+ * frame, a level crossing, a bolt that stands in or out, an economical lock, a token section in a
+ * third of them, whose token may release the ground frame), and a locking table that is right but
+ * for what was left out of it and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -50,6 +53,7 @@ public final class RandomBox {
   private final List<Lever> levers = new ArrayList<>();
   private boolean section;
   private boolean trap;
+  private boolean spur;
   private boolean groundFrame;
   private boolean tokenFrame;
   private boolean twoFrames;
@@ -70,6 +74,7 @@ public final class RandomBox {
   private Box box() {
     section = random.nextInt(3) == 0;
     trap = chance(40);
+    spur = trap && chance(30);
     groundFrame = trap && chance(50);
     tokenFrame = section && groundFrame && chance(50);
     twoFrames = tokenFrame && chance(40);
@@ -89,7 +94,23 @@ public final class RandomBox {
             derived.conflicts(),
             derived.distantPaths(),
             derived.requirements());
-    return bare.withLocking(new RandomTable(bare, random).entries());
+    return exempting(bare).withLocking(new RandomTable(bare, random).entries());
+  }
+
+  /** Mostly without what nothing could keep. */
+  private Box exempting(Box bare) {
+    return chance(10)
+        ? bare
+        : bare.exempting(
+            bare.requirements().stream()
+                .filter(RandomBox::open)
+                .map(r -> new Exemption(r, "open", HERE))
+                .toList());
+  }
+
+  private static boolean open(Requirement requirement) {
+    return requirement instanceof Requirement.FlankProtected f
+        && f.flanks().stream().anyMatch(r -> r.paths().stream().anyMatch(FlankPath::open));
   }
 
   private Layout layout() {
@@ -101,10 +122,13 @@ public final class RandomBox {
     points("P", "t", Optional.of("n"), Optional.of("r"));
     limit("n");
     if (trap) {
-      points("T", "x", Optional.empty(), Optional.of("r"));
+      points("T", "x", spur ? Optional.of("y") : Optional.empty(), Optional.of("r"));
       limit("x");
     } else {
       limit("r");
+    }
+    if (spur) {
+      limit("y");
     }
     signals();
     // With two locks and two release levers a box can take a hundred times as long as others.
@@ -115,6 +139,9 @@ public final class RandomBox {
         trap ? List.of("s", "o", "t", "n", "r", "x") : List.of("s", "o", "t", "n", "r")) {
       boolean siding = trap && (id.equals("r") || id.equals("x"));
       tracks.add(new Track(id, id, passenger && !siding, HERE));
+    }
+    if (spur) {
+      tracks.add(new Track("y", "y", false, HERE));
     }
     List<GroundFrame> groundFrames =
         twoFrames

@@ -60,6 +60,8 @@ class RandomBoxesProperties {
   /** Verdicts on sidings locked by token: few boxes have one. */
   private static final Map<String, Integer> SIDINGS = new ConcurrentSkipListMap<>();
 
+  private static final Map<String, Integer> FLANKS = new ConcurrentSkipListMap<>();
+
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
 
@@ -113,6 +115,12 @@ class RandomBoxesProperties {
         VERDICTS.merge(verdict, 1, Integer::sum);
         if (requirement instanceof Requirement.SidingLocked) {
           SIDINGS.merge(verdict, 1, Integer::sum);
+        }
+        if (requirement instanceof Requirement.FlankProtected f) {
+          boolean away =
+              f.flanks().stream()
+                  .anyMatch(r -> r.paths().stream().anyMatch(p -> !p.away().isEmpty()));
+          FLANKS.merge((away ? "by points: " : "by signals: ") + verdict, 1, Integer::sum);
         }
       }
     }
@@ -241,6 +249,7 @@ class RandomBoxesProperties {
     RESTORING.clear();
     PAIRS.clear();
     SIDINGS.clear();
+    FLANKS.clear();
     BOXES.set(0);
   }
 
@@ -268,6 +277,14 @@ class RandomBoxesProperties {
     System.out.println("sidings locked by token: " + SIDINGS);
     assertThat(SIDINGS).containsKeys("proved", "brokenby");
     assertThat(SIDINGS.values()).allMatch(n -> n >= 5);
+  }
+
+  @AfterContainer
+  static void flanks_are_proved_in_some_boxes_and_broken_in_others() {
+    System.out.println("flanks protected: " + FLANKS);
+    assertThat(FLANKS)
+        .containsKeys("by points: proved", "by points: brokenby", "by signals: proved");
+    assertThat(FLANKS.values()).allMatch(n -> n >= 5);
   }
 
   @AfterContainer

@@ -11,6 +11,7 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
+import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
@@ -37,6 +38,7 @@ final class RandomTable {
     box.frame().levers().forEach(this::closing);
     box.routes().forEach(this::route);
     box.requirements().forEach(this::heldInRear);
+    box.requirements().forEach(this::flank);
     box.conflicts().forEach(this::conflict);
     box.distantPaths().forEach(this::distant);
     int keep = new int[] {100, 100, 90, 70}[random.nextInt(4)];
@@ -122,6 +124,23 @@ final class RandomTable {
       Optional<Lever> points = box.frame().ofPoints(r.points());
       if (arm.isPresent() && points.isPresent()) {
         add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.get().id(), List.of(points.get().id())));
+      }
+    }
+  }
+
+  /** Points away for the route, and else arms at danger. */
+  private void flank(Requirement requirement) {
+    if (requirement instanceof Requirement.FlankProtected r) {
+      String a = box.frame().ofSignal(r.signal()).map(Lever::id).orElseThrow();
+      for (Requirement.FlankProtected.Flank flank : r.flanks()) {
+        for (FlankPath path : flank.paths()) {
+          path.away().stream()
+              .flatMap(
+                  p ->
+                      box.frame().ofPoints(p.points()).stream()
+                          .map(l -> needs(a, l.id(), p.lie() == Lie.REVERSE)))
+              .forEach(e -> addFor(flank.route(), e));
+        }
       }
     }
   }

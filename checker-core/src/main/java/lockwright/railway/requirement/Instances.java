@@ -42,6 +42,7 @@ record Instances(
             boltAndPointsAgree(),
             routes.stream().map(Requirement.RouteHeld::new).toList(),
             pointsHeldInRear(),
+            FlankInstances.of(layout, routes),
             noConflict,
             distantFollows(),
             releaseHome(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
+import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.Route;
 
 /**
@@ -112,6 +113,40 @@ public sealed interface Requirement {
     @Override
     public List<Subject> speaksAbout() {
       return List.of(new Subject.SignalOff(signal));
+    }
+  }
+
+  /**
+   * The arm, and the track from which a vehicle could come into a route of it.
+   *
+   * @param flanks for each route that it could come into from there, how
+   */
+  record FlankProtected(String signal, String from, List<Flank> flanks) implements Requirement {
+    /** A route, and the flank paths from that track; one or more. */
+    public record Flank(Route route, List<FlankPath> paths) {}
+
+    @Override
+    public String name() {
+      return "flank protected";
+    }
+
+    @Override
+    public String subject() {
+      return "signal " + signal + ", from " + from;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(routes()));
+    }
+
+    public List<Route> routes() {
+      return flanks.stream().map(Flank::route).toList();
+    }
+
+    /** Whether a signal at danger is all, or a part, of what protects it. */
+    public boolean bySignals() {
+      return flanks.stream().flatMap(f -> f.paths().stream()).anyMatch(p -> !p.guards().isEmpty());
     }
   }
 

@@ -29,6 +29,8 @@ record Concerns(
       return of(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
       return of(List.of(r.signal()), NONE, List.of(r.points()));
+    } else if (requirement instanceof Requirement.FlankProtected r) {
+      return of(List.of(r.signal()), names(r.routes()), NONE);
     } else if (requirement instanceof Requirement.NoConflict r) {
       Stream<Route> routes =
           r.conflicts().stream().flatMap(c -> Stream.of(c.first(), c.second())).distinct();

@@ -157,7 +157,7 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
 
   private List<String> assumptions(Requirement r) {
     return Assumption.of(findings.box()).stream()
-        .filter(a -> r.possibility() || !a.possibilityOnly())
+        .filter(a -> a.isFor(r))
         .map(Assumption::id)
         .toList();
   }

@@ -14,7 +14,8 @@ import lockwright.report.result.Movements;
 /**
  * Verdicts in the XML that build servers read of JUnit: a suite a box, a case a requirement.
  * Broken, empty and impossible ones are failures, undecided ones errors; those that are expected or
- * waived, and hold, are skipped with the reason, for they are not proved. No time is written.
+ * waived, and hold, and those that are exempted are skipped with the reason, for they are not
+ * proved. No time is written.
  */
 public final class JunitXml {
   private final CheckedBox box;
@@ -66,6 +67,13 @@ public final class JunitXml {
     for (Instance instance : box.requirements()) {
       testCase(instance);
     }
+    for (CheckedBox.Exempted exempted : box.exempted()) {
+      start(exempted.name(), exempted.id());
+      line();
+      xml.writeEmptyElement("skipped");
+      attribute("message", "exempted by name, and not checked: " + exempted.reason());
+      xml.writeEndElement();
+    }
     if (!box.somethingProved()) {
       start("something is proved", box.name());
       told("failure", "nothing proved", List.of("no requirement of safety is proved"));
@@ -88,8 +96,9 @@ public final class JunitXml {
     long errors = box.requirements().stream().filter(JunitXml::error).count();
     long failing = box.requirements().stream().filter(Instance::fails).count();
     int more = box.somethingProved() ? 0 : 1;
-    long skipped = box.requirements().stream().filter(JunitXml::skipped).count();
-    attribute("tests", Long.toString(box.requirements().size() + more));
+    int exempted = box.exempted().size();
+    long skipped = box.requirements().stream().filter(JunitXml::skipped).count() + exempted;
+    attribute("tests", Long.toString(box.requirements().size() + exempted + more));
     attribute("failures", Long.toString(failing - errors + more));
     attribute("errors", Long.toString(errors));
     attribute("skipped", Long.toString(skipped));

@@ -45,6 +45,7 @@ public final class MarkdownSummary {
     lines.add("Of " + box.requirements().size() + " requirements: " + box.counted() + ".");
     failing();
     known();
+    exempted();
     lines.add("");
     lines.add("### Cautions");
     lines.add("");
@@ -120,6 +121,16 @@ public final class MarkdownSummary {
       String words = instance.expected().orElseThrow().words();
       lines.add("- " + escaped(instance.id() + ": " + instance.verdict() + "; " + words));
     }
+  }
+
+  private void exempted() {
+    if (box.exempted().isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add("### Exempted by name, and not checked");
+    lines.add("");
+    box.exempted().forEach(e -> lines.add("- " + escaped(e.id() + "; " + e.reason())));
   }
 
   private List<Instance> those(Predicate<Instance> that) {

@@ -35,6 +35,7 @@ final class Attention {
     if (failing.isEmpty()) {
       m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
     }
+    exempted();
     for (JsonNode instance : failing) {
       m.open("div", "class", "failing").open("h3");
       m.element("span", Word.of(instance).signed(), "class", Verdicts.colour(instance)).text(" ");
@@ -49,6 +50,27 @@ final class Attention {
         finding(instance);
       }
       m.close();
+    }
+    m.close();
+  }
+
+  private void exempted() {
+    JsonNode all = result.required("exempted");
+    if (all.isEmpty()) {
+      return;
+    }
+    m.element("h3", "Exempted by name, and not checked").open("ul");
+    for (JsonNode e : all) {
+      String place = Evidence.place(e.required("at"));
+      m.element(
+          "li",
+          "exempted: "
+              + e.required("id").asText()
+              + ". Reason: "
+              + e.required("reason").asText()
+              + " ("
+              + place
+              + ")");
     }
     m.close();
   }

@@ -23,6 +23,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     notSignalled();
     conflicts();
     distants();
+    FlankRead.write(result.required("flankPaths"), m);
     line("Compared with the signalling plan and the locking table by");
     m.close();
     signature();

@@ -33,10 +33,10 @@ final class Formula {
                   + " there"),
           List.of("\u00ac \u2227 \u2228 \u21d2", "not, and, or, if ... then"));
 
-  private static final String AND = " \u2227 ";
-  private static final String OR = " \u2228 ";
+  static final String AND = " \u2227 ";
+  static final String OR = " \u2228 ";
   private static final String THEN = " \u21d2 ";
-  private static final String NOT = "\u00ac";
+  static final String NOT = "\u00ac";
 
   private final JsonNode result;
   private final Parts anchors;
@@ -66,6 +66,7 @@ final class Formula {
           always("between(" + points.get(0) + ")" + THEN + "free(" + points.get(0) + ")");
       case "route held" ->
           always(off(signals) + AND + any(routes, false) + THEN + NOT + moved(routes.get(0)));
+      case "flank protected" -> always(flank(off(signals), instance.required("id").asText()));
       case "no conflict" ->
           always(NOT + "(" + conflict(signals, names(concerns.required("levers"))) + ")");
       case "box closed" -> always(closed(signals, concerns.required("levers").get(0).asText()));
@@ -150,9 +151,18 @@ final class Formula {
         : all.size() == 1 ? all.get(0) : "(" + String.join(AND, all) + ")";
   }
 
-  private static String lie(JsonNode points) {
+  static String lie(JsonNode points) {
     boolean normal = points.required("lie").asText().equals("normal");
     return (normal ? "N(" : "R(") + points.required("points").asText() + ")";
+  }
+
+  private String flank(String off, String requirement) {
+    List<String> all = new ArrayList<>();
+    FlankFormula.guards(result.required("flankPaths"), requirement)
+        .forEach(
+            (route, guards) ->
+                all.add(off + AND + lies(route, false) + THEN + String.join(AND, guards)));
+    return all.size() == 1 ? all.get(0) : "(" + String.join(")" + AND + "(", all) + ")";
   }
 
   private String moved(String route) {

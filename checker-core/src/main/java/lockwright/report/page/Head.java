@@ -21,6 +21,15 @@ record Head(JsonNode result, Parts anchors, Markup m) {
     if (known) {
       m.element("p", expectations(result.required("expectations")));
     }
+    int exempted = result.required("exempted").size();
+    if (exempted > 0) {
+      m.element(
+          "p",
+          "Besides these, "
+              + exempted
+              + (exempted == 1 ? " is" : " are")
+              + " exempted by name, and not checked: listed under What is not proved.");
+    }
     m.element("p", "Checked in the run that wrote this page.");
     Sheet.cautions(m, Formula.names(result.required("cautions")));
     parts();

@@ -60,6 +60,11 @@ public final class ProofIndex {
         counts.add(count + " " + verdict);
       }
     }
+    int exempted =
+        entries.stream().flatMap(e -> e.box().stream()).mapToInt(b -> b.exempted().size()).sum();
+    if (exempted > 0) {
+      counts.add(exempted + " more exempted by name");
+    }
     long missing = entries.stream().filter(e -> e.box().isEmpty()).count();
     return "Of "
         + entries.size()

@@ -15,8 +15,7 @@ final class Remarks {
   /** What this version does not check; `docs/meaning.md` 1.5 and 9. */
   static List<Item> notChecked() {
     return Stream.of(
-            "flank protection by points and by signals; of flank protection, only the flank traps"
-                + " listed with the routes are checked",
+            "vehicles that come into a route another way than by the flanks listed",
             "trains and their movement; overlaps",
             "track circuits, treadles, detection, slots, and electric locks other than by token",
             "points worked by hand or sprung",

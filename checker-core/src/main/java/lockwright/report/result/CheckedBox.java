@@ -83,7 +83,23 @@ public record CheckedBox(JsonNode json, Parts parts, List<Instance> requirements
     return count(ONE_PROVED) > 0;
   }
 
-  /** "7 proved, 7 shown, 2 broken". */
+  /** An instance that is exempted by name, without a verdict, and why. */
+  public record Exempted(String id, String name, String reason) {}
+
+  /** Those exempted, which are none of the requirements. */
+  public List<Exempted> exempted() {
+    List<Exempted> all = new ArrayList<>();
+    for (JsonNode e : json.required("exempted")) {
+      all.add(
+          new Exempted(
+              e.required("id").asText(),
+              e.required("name").asText(),
+              e.required("reason").asText()));
+    }
+    return all;
+  }
+
+  /** "7 proved, 7 shown, 2 broken; 1 more exempted by name". */
   public String counted() {
     List<String> words = new ArrayList<>();
     for (String verdict : VERDICTS) {
@@ -91,7 +107,9 @@ public record CheckedBox(JsonNode json, Parts parts, List<Instance> requirements
         words.add(count(verdict) + " " + verdict);
       }
     }
-    return words.isEmpty() ? "no requirement" : String.join(", ", words);
+    int exempted = json.required("exempted").size();
+    String more = exempted > 0 ? "; " + exempted + " more exempted by name" : "";
+    return (words.isEmpty() ? "no requirement" : String.join(", ", words)) + more;
   }
 
   /** In full, for every report to carry. */

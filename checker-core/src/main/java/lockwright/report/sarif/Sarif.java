@@ -97,6 +97,10 @@ public final class Sarif {
     for (JsonNode left : box.json().required("leftOut")) {
       properties.withArray("leftOut").add(Shown.line(left.asText()));
     }
+    for (CheckedBox.Exempted e : box.exempted()) {
+      ObjectNode exempted = properties.withArray("exempted").addObject();
+      exempted.put("requirement", Shown.line(e.id())).put("reason", Shown.line(e.reason()));
+    }
     properties.put("box", Shown.line(box.name())).put("passes", box.passes());
     ObjectNode counts = properties.putObject("counts");
     CheckedBox.VERDICTS.forEach(v -> counts.put(v, box.count(v)));

@@ -2,6 +2,7 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.railway.requirement.Exemption;
 import lockwright.report.Assumption;
 import lockwright.report.Cautions;
 import lockwright.report.Findings;
@@ -27,6 +28,14 @@ public final class FullLog {
     List<String> known = KnownFailures.text(findings);
     if (!known.isEmpty()) {
       text.addAll(known);
+      text.add("");
+    }
+    if (!findings.box().exempted().isEmpty()) {
+      text.add("Exempted by name, and not checked:");
+      for (Exemption e : findings.box().exempted()) {
+        text.add("  exempted: " + e.requirement().id());
+        text.add("    reason: " + e.reason());
+      }
       text.add("");
     }
     Finding finding = new Finding(findings);

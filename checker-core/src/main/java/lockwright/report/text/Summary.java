@@ -44,6 +44,7 @@ public final class Summary {
                 + counted(tally.shown(), "possibility", "possibilities")
                 + " shown"
                 + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
+                + exempted(findings)
                 + " ("
                 + findings.solver()
                 + "; certificates checked by: "
@@ -99,8 +100,18 @@ public final class Summary {
     return findings.failing().stream().filter(a -> findings.judgement(a).isEmpty()).toList();
   }
 
+  /** ", 3 more exempted by name", if any are. */
+  private static String exempted(Findings findings) {
+    int number = findings.box().exempted().size();
+    return number == 0 ? "" : ", " + number + " more exempted by name";
+  }
+
   /** "2 of 97 requirements fail (1 broken, 1 undecided)". */
   static String count(Findings findings) {
+    return verdicts(findings) + exempted(findings);
+  }
+
+  private static String verdicts(Findings findings) {
     int all = findings.tally().all();
     int failing = findings.failing().size();
     List<String> held = KnownFailures.held(findings);

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
+import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
@@ -113,6 +114,11 @@ class DerivationProperties {
     if (requirement instanceof Requirement.PointsBolted r) {
       return id + " " + new TreeSet<>(names(r.routes()));
     }
+    if (requirement instanceof Requirement.FlankProtected r) {
+      TreeSet<String> paths = new TreeSet<>();
+      r.flanks().forEach(f -> f.paths().forEach(p -> paths.add(f.route().name() + words(p))));
+      return id + " " + paths;
+    }
     if (requirement instanceof Requirement.NoConflict r) {
       return id + " " + r.conflicts().size() + " " + r.always() + r.closing().orElse("");
     }
@@ -131,6 +137,14 @@ class DerivationProperties {
     return id;
   }
 
+  private static String words(FlankPath path) {
+    return " at "
+        + path.joins()
+        + path.away().stream().map(p -> p.points() + " " + words(p.lie())).toList()
+        + path.guards()
+        + path.notEnough();
+  }
+
   private static List<String> names(List<Route> routes) {
     return routes.stream().map(Route::name).toList();
   }
@@ -145,6 +159,23 @@ class DerivationProperties {
         any(derived, r -> r.points().stream().anyMatch(p -> !p.facing())));
     seen("with a crossing passed", any(derived, r -> !r.crossings().isEmpty()));
     seen("with a flank trap", any(derived, r -> !r.flankTraps().isEmpty()));
+    List<FlankPath> flanks =
+        derived.requirements().stream()
+            .filter(Requirement.FlankProtected.class::isInstance)
+            .flatMap(r -> ((Requirement.FlankProtected) r).flanks().stream())
+            .flatMap(f -> f.paths().stream())
+            .toList();
+    seen(
+        "with a flank guarded by signals alone",
+        flanks.stream().anyMatch(p -> !p.guards().isEmpty() && p.away().isEmpty()));
+    seen("with a flank guarded by points", flanks.stream().anyMatch(p -> !p.away().isEmpty()));
+    seen("with a flank guarded by two points", flanks.stream().anyMatch(p -> p.away().size() > 1));
+    seen(
+        "with a flank where no signal will do",
+        flanks.stream().anyMatch(p -> !p.notEnough().isEmpty()));
+    seen(
+        "with an open flank without a signal",
+        flanks.stream().anyMatch(p -> p.open() && p.notEnough().isEmpty()));
     seen("with two routes to one track", any(derived, r -> r.name().contains(" by ")));
     seen(
         "with a route to a limit of shunt",
@@ -205,6 +236,6 @@ class DerivationProperties {
     SEEN.forEach((what, times) -> System.out.println(what + ": " + times));
     assertThat(SEEN)
         .allSatisfy((what, times) -> assertThat(times).as(what).isGreaterThan(LAYOUTS / 100));
-    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(17);
+    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(18);
   }
 }

@@ -58,6 +58,7 @@ final class NaiveInstances {
             .forEach(p -> all.add("points held in rear: signal " + s.id() + ", points " + p));
       }
     }
+    all.addAll(new NaiveFlank(walk, layout).instances());
     noConflict(layout, frame, routes, conflicts, all);
     for (Signal s : layout.signals()) {
       if (s.arm() == Arm.DISTANT && !s.fixed()) {

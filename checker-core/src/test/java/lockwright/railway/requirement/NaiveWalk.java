@@ -100,7 +100,7 @@ final class NaiveWalk {
     return conflicts;
   }
 
-  private List<Edge> onward(TrackEnd left) {
+  List<Edge> onward(TrackEnd left) {
     return onward.getOrDefault(left, List.of());
   }
 

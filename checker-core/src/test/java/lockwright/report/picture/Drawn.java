@@ -93,17 +93,17 @@ final class Drawn {
   static JsonNode result(Box box) {
     Box bare =
         new Box(
-            box.name(),
-            box.layout(),
-            box.frame(),
-            box.locking(),
-            box.sections(),
-            box.routes(),
-            box.notSignalled(),
-            box.conflicts(),
-            box.distantPaths(),
-            List.of(),
-            box.drawing());
+                box.name(),
+                box.layout(),
+                box.frame(),
+                box.locking(),
+                box.sections(),
+                box.routes(),
+                box.notSignalled(),
+                box.conflicts(),
+                box.distantPaths(),
+                List.of())
+            .withDrawing(box.drawing());
     try {
       Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
       return new JsonMapper().readTree(ResultJson.bytes(findings));

@@ -72,7 +72,8 @@ class ReadBackTest {
         .contains("  past 2                throat, two; by points 5 R\n")
         .contains("  7                     bolt of points 5: out at N, in at R\n")
         .contains("instrument            far, attended; needs the consent of: here\n")
-        .contains("flank protection by points and by signals");
+        .contains("from two at points 5  NOTHING protects it")
+        .contains("another way than by the flanks listed");
   }
 
   @Test
@@ -99,7 +100,8 @@ class ReadBackTest {
     assertThat(rows.get(1).get(1)).isEqualTo("Reed \"Old, Halt\"");
     assertThat(rows).contains(List.of("route", "2 to one", "passes", "throat, one", ""));
     assertThat(rows).anyMatch(row -> row.get(0).equals("caution"));
-    assertThat(rows).anyMatch(row -> row.get(3).startsWith("flank protection by points"));
+    assertThat(rows)
+        .anyMatch(row -> row.get(3).startsWith("vehicles that come into a route another way"));
   }
 
   @Test

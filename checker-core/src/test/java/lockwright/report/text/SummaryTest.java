@@ -85,7 +85,7 @@ class SummaryTest {
   void a_breach_is_told_as_numbered_pulls_with_what_they_move() {
     assertThat(Summary.failed(opposingSignals(box("opposing-signals"))))
         .containsSubsequence(
-            "Quillby: 101 of 101 requirements fail (1 broken, 100 undecided)",
+            "Quillby: 113 of 113 requirements fail (1 broken, 112 undecided)",
             "broken: " + BREACH,
             "  beginning: all levers normal",
             "  1. pull 8 West points        points W lie reverse",
@@ -169,8 +169,8 @@ class SummaryTest {
   void nothing_undecided_is_called_proved() {
     Findings findings = findings(box("opposing-signals"), new Claims(Map.of(), Map.of(), Map.of()));
     assertThat(Summary.failed(findings))
-        .contains("Quillby: 101 of 101 requirements fail (101 undecided)");
-    assertThat(Summary.failing(findings)).hasSize(101).allMatch(l -> l.startsWith("undecided: "));
+        .contains("Quillby: 113 of 113 requirements fail (113 undecided)");
+    assertThat(Summary.failing(findings)).hasSize(113).allMatch(l -> l.startsWith("undecided: "));
     assertThat(String.join("\n", Summary.failed(findings))).doesNotContainIgnoringCase("proved");
     assertThat(FullLog.of(findings)).doesNotContain("proved");
     assertThatThrownBy(() -> Summary.passed(findings)).isInstanceOf(IllegalArgumentException.class);
