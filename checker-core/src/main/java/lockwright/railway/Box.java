@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import java.util.List;
 import java.util.Optional;
+import lockwright.railway.control.Controls;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
@@ -23,6 +24,7 @@ import lockwright.railway.section.Section;
  *     reverse)
  * @param requirements all instances, in the order of the catalogue, then of the plan
  * @param drawing where its author wants things in the track diagram; nothing follows from it
+ * @param controls what acts on levers and arms from outside the frame
  */
 public record Box(
     String name,
@@ -35,7 +37,8 @@ public record Box(
     List<Conflict> conflicts,
     List<DistantPath> distantPaths,
     List<Requirement> requirements,
-    Drawing drawing) {
+    Drawing drawing,
+    Controls controls) {
   public Box {
     locking = List.copyOf(locking);
     sections = List.copyOf(sections);
@@ -46,7 +49,7 @@ public record Box(
     requirements = List.copyOf(requirements);
   }
 
-  /** A box whose diagram is placed by its layout alone. */
+  /** A box whose diagram is placed by its layout alone, and that nothing acts on from outside. */
   public Box(
       String name,
       Layout layout,
@@ -69,12 +72,13 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
-        Drawing.NONE);
+        Drawing.NONE,
+        Controls.NONE);
   }
 
   /** The same box with another locking table. */
   public Box withLocking(List<Entry> entries) {
-    return with(entries, sections, drawing);
+    return with(entries, sections, drawing, controls);
   }
 
   /** The same box with another section in place of that of the same name. */
@@ -82,15 +86,25 @@ public record Box(
     return with(
         locking,
         sections.stream().map(s -> s.name().equals(other.name()) ? other : s).toList(),
-        drawing);
+        drawing,
+        controls);
   }
 
   /** The same box, drawn otherwise. */
   public Box withDrawing(Drawing other) {
-    return with(locking, sections, other);
+    return with(locking, sections, other, controls);
   }
 
-  private Box with(List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
+  /** The same box with other lever locks and arm controls. */
+  public Box withControls(Controls other) {
+    return with(locking, sections, drawing, other);
+  }
+
+  private Box with(
+      List<Entry> entries,
+      List<Section> otherSections,
+      Drawing otherDrawing,
+      Controls otherControls) {
     return new Box(
         name,
         layout,
@@ -102,7 +116,8 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
-        otherDrawing);
+        otherDrawing,
+        otherControls);
   }
 
   /** The section whose tokens release a ground frame; none, where a lever does. */
