@@ -3,6 +3,7 @@ package lockwright.railway.control;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The lever locks and arm controls of a box.
@@ -20,6 +21,16 @@ public record Controls(
     conditions = List.copyOf(conditions);
     leverLocks = List.copyOf(leverLocks);
     armControls = List.copyOf(armControls);
+  }
+
+  /** Whether a lever lock or an arm control needs another arm to stand so. */
+  public boolean proveArms() {
+    return Stream.of(
+            leverLocks.stream().flatMap(l -> l.leavingNormal().stream()),
+            leverLocks.stream().flatMap(l -> l.leavingReversed().stream()),
+            armControls.stream().flatMap(c -> c.needs().stream()))
+        .flatMap(needs -> needs)
+        .anyMatch(c -> !(c instanceof Contact.Outside));
   }
 
   public OutsideCondition condition(String name) {

@@ -28,6 +28,7 @@ public final class ReadBack {
             ConflictItems.of(box),
             LeverItems.of(box),
             SectionItems.of(box),
+            ControlItems.of(box),
             Remarks.notChecked())
         .flatMap(List::stream)
         .toList();

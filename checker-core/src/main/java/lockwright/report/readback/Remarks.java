@@ -18,7 +18,8 @@ final class Remarks {
             "flank protection by points and by signals; of flank protection, only the flank traps"
                 + " listed with the routes are checked",
             "trains and their movement; overlaps",
-            "track circuits, treadles, detection, slots, and electric locks other than by token",
+            "detection; that a track circuit or a treadle follows the trains; controls of arms that"
+                + " stay on, once on, until the lever is back",
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",
             "collars, order and rotation locking, loss of power, other boxes",
