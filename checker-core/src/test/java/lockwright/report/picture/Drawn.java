@@ -103,7 +103,8 @@ final class Drawn {
             box.conflicts(),
             box.distantPaths(),
             List.of(),
-            box.drawing());
+            box.drawing(),
+            box.controls());
     try {
       Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
       return new JsonMapper().readTree(ResultJson.bytes(findings));
