@@ -12,11 +12,12 @@ import lockwright.railway.control.LeverLock;
 import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
+import lockwright.railway.requirement.Requirement;
 import lockwright.spec.Span;
 
 /**
  * Lever locks and arm controls for some random boxes: in a fifth of the small ones locks, in a
- * third of them controls, over one condition from outside or two, and over other arms.
+ * quarter of them, and in more of those with signals into a section, controls, over one condition from outside or two, and over other arms.
  */
 final class RandomControls {
   private static final Span HERE = new Span("random", 2, 1);
@@ -25,14 +26,22 @@ final class RandomControls {
   private final Random random;
   private final List<OutsideCondition> conditions = new ArrayList<>();
 
-  /** The signals that levers work; one proves only those after it, so that there is no ring. */
+  private final List<String> intoSection = new ArrayList<>();
+
+  /** The signals that levers work, those into a section first; one proves only those after it, so that there is no ring. */
   private final List<String> signals = new ArrayList<>();
 
   private RandomControls(Box box, Random random) {
     this.box = box;
     this.random = random;
+    for (Requirement requirement : box.requirements()) {
+      if (requirement instanceof Requirement.SectionSignalEarned earned) {
+        intoSection.add(earned.signal());
+      }
+    }
+    signals.addAll(intoSection);
     for (Lever lever : box.frame().levers()) {
-      if (lever.work() instanceof Work.OfSignal work) {
+      if (lever.work() instanceof Work.OfSignal work && !signals.contains(work.signal())) {
         signals.add(work.signal());
       }
     }
@@ -49,7 +58,7 @@ final class RandomControls {
   private Controls controls() {
     boolean small = box.frame().levers().size() <= 5;
     boolean locks = small && chance(20);
-    boolean arms = small && chance(33);
+    boolean arms = small && chance(intoSection.isEmpty() ? 25 : 75);
     if (!locks && !arms) {
       return Controls.NONE;
     }

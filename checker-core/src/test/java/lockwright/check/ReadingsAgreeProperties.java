@@ -107,10 +107,10 @@ class ReadingsAgreeProperties {
    * A box in both readings.
    *
    * @param places where in the quantities of the one each variable of the other is
-   * @param events the movement of the one that each transition of the other is a case of
+   * @param cases for each movement of the one, the transitions of the other that are its cases
    */
   private record Readings(
-      Working working, TransitionSystem system, int[] places, List<Event> events) {
+      Working working, TransitionSystem system, int[] places, Map<Event, int[]> cases) {
     static Readings of(Working working, Encoded encoded) {
       TransitionSystem system = encoded.system();
       List<Event> events = encoded.names().events();
@@ -119,8 +119,16 @@ class ReadingsAgreeProperties {
       assertThat(names).containsExactlyInAnyOrderElementsOf(keys);
       assertThat(events.stream().distinct())
           .containsExactlyElementsOf(working.movements().stream().map(Movement::event).toList());
+      Map<Event, int[]> cases = new HashMap<>();
+      for (Movement movement : working.movements()) {
+        cases.put(
+            movement.event(),
+            IntStream.range(0, events.size())
+                .filter(t -> events.get(t).equals(movement.event()))
+                .toArray());
+      }
       return new Readings(
-          working, system, names.stream().mapToInt(keys::indexOf).toArray(), events);
+          working, system, names.stream().mapToInt(keys::indexOf).toArray(), cases);
     }
 
     /** And returns the states that it comes to. */
@@ -213,7 +221,7 @@ class ReadingsAgreeProperties {
       same("may begin", state, system.initial().holds(values), working.beginning());
       for (Movement movement : working.movements()) {
         List<Transition> free =
-            cases(movement.event())
+            IntStream.of(cases.get(movement.event()))
                 .mapToObj(system.transitions()::get)
                 .filter(t -> t.guard().holds(values))
                 .toList();
@@ -225,11 +233,6 @@ class ReadingsAgreeProperties {
               .isEqualTo(in(working.make(state, movement.event())));
         }
       }
-    }
-
-    /** The transitions that are cases of one movement; most have one. */
-    private IntStream cases(Event event) {
-      return IntStream.range(0, events.size()).filter(t -> events.get(t).equals(event));
     }
 
     private Breach breach(Requirement requirement) {
@@ -248,10 +251,10 @@ class ReadingsAgreeProperties {
       for (Movement movement : working.movements()) {
         Event event = movement.event();
         Condition condition = breach.movements().get(event);
-        int[] cases = cases(event).toArray();
-        boolean several = cases.length > 1;
+        int[] its = cases.get(event);
+        boolean several = its.length > 1;
         boolean isMade =
-            IntStream.of(cases)
+            IntStream.of(its)
                 .anyMatch(
                     t -> made.get(t) && (!several || system.transitions().get(t).guard().holds(values)));
         if (isMade || condition != null) {
