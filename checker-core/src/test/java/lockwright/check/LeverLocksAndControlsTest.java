@@ -129,9 +129,9 @@ class LeverLocksAndControlsTest {
     assertThat(Boxes.of(findings, APART)).isInstanceOf(Audited.Broken.class);
   }
 
-  /** The lever stands still; the release of one pull is long used. */
+  /** The lever is pulled with the arm held on; the token is back before the control comes. */
   @Test
-  void an_arm_that_its_control_lets_go_off_again_has_not_earned_it() {
+  void an_arm_that_its_control_lets_go_off_later_has_not_earned_it() {
     Findings findings =
         Boxes.check(
             SECTION.withControls(
@@ -141,8 +141,14 @@ class LeverLocksAndControlsTest {
             "section Tarn to Holm: start a withdrawal at Tarn End",
             "section Tarn to Holm: finish the withdrawal at Tarn End",
             "lever 1 N>M",
-            "condition Given: ceases to be met",
+            "section Tarn to Holm: put a fresh token in at Tarn End",
             "condition Given: becomes met");
+    Audited.Broken broken = (Audited.Broken) Boxes.of(findings, EARNED);
+    assertThat(
+            MissingEntry.draft(findings.box(), broken.requirement(), broken.played())
+                .orElseThrow()
+                .words())
+        .isEqualTo("lever lock: lever 1 needs Given, normal to reverse");
   }
 
   /** 4.3: as the other lever goes back, the arm that it proves goes off, its own lever still. */
