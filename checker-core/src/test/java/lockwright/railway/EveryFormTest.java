@@ -69,8 +69,8 @@ class EveryFormTest {
             l -> l.lever() + " " + words(l.leavingNormal()) + words(l.leavingReversed()))
         .containsExactly(
             "4 [Fen accepts, Platform clear][]",
-            "7 [Platform clear][Platform clear, Train arrived, arm 2 at danger]",
-            "11 [][Time run]");
+            "7 [arm 2 at danger, Platform clear, Train arrived][arm 2 at danger]",
+            "11 [Time run][arm 2 at danger]");
     assertThat(box.controls().armControls())
         .extracting(c -> c.signal() + " " + words(c.needs()))
         .containsExactly(
