@@ -52,6 +52,7 @@ class ArchitectureTest {
                           "frame",
                           "locking",
                           "section",
+                          "control",
                           "requirement",
                           "teaching",
                           "words"),

@@ -42,7 +42,7 @@ final class Enumeration implements Checker {
     long work = 0;
     for (Movement movement : invariant.working().movements()) {
       if (!invariant.touchedBy(movement).isEmpty()) {
-        work = Combinations.plus(work, others(movement.needs()).count());
+        work = Combinations.plus(work, others(movement.dependsOn()).count());
       }
     }
     return Combinations.times(inside().cardinality(), work) <= MOST_WORK;
@@ -66,7 +66,11 @@ final class Enumeration implements Checker {
 
   /** The combinations of the quantities that this speaks of and the invariant does not. */
   private Combinations others(Condition condition) {
-    BitSet others = Invariant.mentions(condition);
+    return others(Invariant.mentions(condition));
+  }
+
+  private Combinations others(BitSet mentioned) {
+    BitSet others = (BitSet) mentioned.clone();
     others.andNot(own);
     return new Combinations(quantities, others);
   }
@@ -99,7 +103,9 @@ final class Enumeration implements Checker {
     BitSet named = Invariant.mentions(movement.needs());
     named.or(own);
     return new Outcome.Fails(
-        movement.event().key() + " leads out of the invariant from " + invariant.words(from, named));
+        movement.event().key()
+            + " leads out of the invariant from "
+            + invariant.words(from, named));
   }
 
   private static int firstOf(List<BooleanSupplier> questions) {
@@ -123,10 +129,20 @@ final class Enumeration implements Checker {
     Condition here = Condition.all(inner);
     Condition elsewhere = Condition.all(outer);
     Combinations others = others(elsewhere);
+    Combinations steering = others(movement.dependsOn());
+    if (steering.count() > others.count()) {
+      return () ->
+          here.evaluate(values) && steering.find(values, () -> leaves(movement, elsewhere, values));
+    }
     return () ->
         here.evaluate(values)
             && !inside().get(combinations.number(movement.after(values)))
             && others.find(values, () -> elsewhere.evaluate(values));
+  }
+
+  /** Of a movement whose effects hang on quantities that the invariant does not speak of. */
+  private boolean leaves(Movement movement, Condition elsewhere, int[] values) {
+    return elsewhere.evaluate(values) && !inside().get(combinations.number(movement.after(values)));
   }
 
   @Override

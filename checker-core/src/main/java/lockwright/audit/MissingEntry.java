@@ -26,7 +26,8 @@ public record MissingEntry(Optional<Entry> entry, String words, int stopsAt) {
     if (requirement instanceof Requirement.OneTokenOut r) {
       return SectionAdvice.of(box, r.section(), Optional.empty(), breach);
     } else if (requirement instanceof Requirement.SectionSignalEarned r) {
-      return SectionAdvice.of(box, r.section(), Optional.of(r.signal()), breach);
+      return SectionAdvice.of(box, r.section(), Optional.of(r.signal()), breach)
+          .or(() -> ControlAdvice.of(box, r.signal(), breach));
     } else if (requirement instanceof Requirement.SidingLocked r) {
       return SectionAdvice.of(box, r.section(), Optional.empty(), breach);
     }

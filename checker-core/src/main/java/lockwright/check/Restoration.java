@@ -114,7 +114,7 @@ final class Restoration {
   /** The run to that state, gone on with to all levers N, if that is found. */
   private Optional<Run> helped(Run run, SortedMap<String, String> state)
       throws UnfitMachine, IOException, InterruptedException {
-    if (box.sections().isEmpty()
+    if ((box.sections().isEmpty() && box.controls().conditions().isEmpty())
         || !(ask(restoring.helped(state)).claim() instanceof Claim.Reached on)) {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lockwright.railway.Box;
+import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
@@ -22,7 +23,7 @@ record Apparatus(Box box, Vocabulary words) {
   Term off(String signal) {
     return box.frame()
         .ofSignal(signal)
-        .map(l -> words.isNot(Quantity.lever(l.id()), Position.N))
+        .map(l -> Term.and(words.isNot(Quantity.lever(l.id()), Position.N), satisfied(signal)))
         .orElse(Term.FALSE);
   }
 
@@ -30,8 +31,34 @@ record Apparatus(Box box, Vocabulary words) {
   Term surelyOff(String signal) {
     return box.frame()
         .ofSignal(signal)
-        .map(l -> words.is(Quantity.lever(l.id()), Position.R))
+        .map(l -> Term.and(words.is(Quantity.lever(l.id()), Position.R), satisfied(signal)))
         .orElse(Term.FALSE);
+  }
+
+  boolean isControlled(String signal) {
+    return box.controls().armControls().stream().anyMatch(c -> c.signal().equals(signal));
+  }
+
+  /** The control of an arm lets it be off. */
+  private Term satisfied(String signal) {
+    return Term.and(
+        box.controls().armControls().stream()
+            .filter(c -> c.signal().equals(signal))
+            .flatMap(c -> c.needs().stream())
+            .map(this::makes)
+            .toList());
+  }
+
+  /** What a lever lock or an arm control asks is so; `docs/meaning.md` 2.9. */
+  Term makes(Contact contact) {
+    if (contact instanceof Contact.Outside c) {
+      return words.is(Quantity.condition(c.condition()), "met");
+    } else if (contact instanceof Contact.ArmOff c) {
+      return surelyOff(c.signal());
+    } else if (contact instanceof Contact.ArmAtDanger c) {
+      return Term.not(off(c.signal()));
+    }
+    throw new IllegalArgumentException("a contact of no known kind: " + contact.words());
   }
 
   /** What says how points lie: their lever, or at a ground frame they themselves. */

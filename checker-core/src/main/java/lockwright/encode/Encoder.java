@@ -55,12 +55,16 @@ public final class Encoder {
 
     levers.declare();
     sections.forEach(SectionCoder::declare);
+    Conditions conditions = new Conditions(box, words);
+    conditions.declare();
 
     List<Term> beginning = new ArrayList<>(List.of(levers.beginning()));
     sections.forEach(s -> beginning.add(s.beginning()));
 
-    List<Movement> movements = new ArrayList<>(levers.movements());
-    sections.forEach(s -> movements.addAll(s.movements()));
+    List<Movement> single = new ArrayList<>(levers.movements());
+    sections.forEach(s -> single.addAll(s.movements()));
+    single.addAll(conditions.movements());
+    List<Movement> movements = new ArmsGoingOff(new Apparatus(box, words)).split(single);
 
     List<Clause> candidates = new ArrayList<>(levers.candidates());
     sections.forEach(s -> candidates.addAll(s.candidates()));

@@ -139,6 +139,7 @@ final class Levers {
     List<Effect> does = new ArrayList<>();
     does.add(words.set(quantity, stroke.to().name()));
     does.addAll(turns.does(lever.id(), stroke));
+    new Conditions(box, words).atStart(lever.id(), stroke, needs, does);
     if (stroke.from() == Position.N) {
       needs.addAll(turns.needs(lever.id()));
       leavesNormal(lever, needs, does);
@@ -167,6 +168,7 @@ final class Levers {
         does.add(words.set(Quantity.release(section.name()), "locked"));
       }
       if (lever.work() instanceof Work.OfSignal works
+          && !new Apparatus(box, words).isControlled(works.signal())
           && SectionCoder.signals(section, box).contains(works.signal())) {
         does.add(words.set(Quantity.freshTokens(section.name(), section.tokens()), "0"));
         section

@@ -1,6 +1,7 @@
 package lockwright.encode;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -34,7 +35,7 @@ public record Restoring(Box box, Encoded whole) {
    */
   public Encoded stuck(List<List<Event>> ways) {
     List<Term> stuck = new ArrayList<>(List.of(Term.not(allNormal())));
-    for (Event event : whole.names().events()) {
+    for (Event event : new LinkedHashSet<>(whole.names().events())) {
       if (ofFrame(event) && Position.N.equals(to(event))) {
         stuck.add(Term.not(free(List.of(event))));
       }
@@ -81,7 +82,9 @@ public record Restoring(Box box, Encoded whole) {
   }
 
   private static boolean ofFrame(Event event) {
-    return !(event instanceof Event.AtInstrument || event instanceof Event.AtLock);
+    return !(event instanceof Event.AtInstrument
+        || event instanceof Event.AtLock
+        || event instanceof Event.ConditionChanges);
   }
 
   private static Position to(Event event) {
@@ -113,11 +116,21 @@ public record Restoring(Box box, Encoded whole) {
   private Term free(List<Event> way) {
     Term free = Term.TRUE;
     for (int i = way.size() - 1; i >= 0; i--) {
-      int index = whole.names().events().indexOf(way.get(i));
-      Transition transition = whole.system().transitions().get(index);
-      free = Term.and(transition.guard(), transition.before(free));
+      free = free(way.get(i), free);
     }
     return free;
+  }
+
+  /** One of the transitions of the event can be made, and then this holds. */
+  private Term free(Event event, Term then) {
+    List<Term> ways = new ArrayList<>();
+    for (int i = 0; i < whole.names().events().size(); i++) {
+      if (whole.names().events().get(i).equals(event)) {
+        Transition transition = whole.system().transitions().get(i);
+        ways.add(Term.and(transition.guard(), transition.before(then)));
+      }
+    }
+    return Term.or(ways);
   }
 
   /** The system with another beginning and target, and with some of its movements. */

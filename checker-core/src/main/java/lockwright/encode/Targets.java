@@ -209,11 +209,25 @@ final class Targets {
 
   private List<Making> earned(Requirement.SectionSignalEarned r) {
     String lever = apparatus.box().frame().ofSignal(r.signal()).map(Lever::id).orElse("none");
-    return makings(
-        event -> event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
+    Term noneFresh =
         apparatus
             .words()
-            .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0));
+            .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0);
+    if (apparatus.isControlled(r.signal())) {
+      return goesOff(r.signal(), noneFresh);
+    }
+    return makings(
+        event -> event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
+        noneFresh);
+  }
+
+  /** Every movement by which a controlled signal goes off. */
+  private List<Making> goesOff(String signal, Term when) {
+    ArmsGoingOff arms = new ArmsGoingOff(apparatus);
+    return IntStream.range(0, movements.size())
+        .mapToObj(i -> new Making(i, Term.and(arms.goesOff(movements.get(i), signal), when)))
+        .filter(m -> !m.when().equals(Term.FALSE))
+        .toList();
   }
 
   private Term count(String section, int least) {

@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import java.util.List;
 import java.util.Optional;
+import lockwright.railway.control.Controls;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
@@ -25,6 +26,7 @@ import lockwright.railway.section.Section;
  * @param requirements all instances, in the order of the catalogue, then of the plan
  * @param drawing where its author wants things in the track diagram; nothing follows from it
  * @param exempted the instances that its author exempts by name, which are none of its requirements
+ * @param controls what acts on levers and arms from outside the frame
  */
 public record Box(
     String name,
@@ -38,6 +40,7 @@ public record Box(
     List<DistantPath> distantPaths,
     List<Requirement> requirements,
     Drawing drawing,
+    Controls controls,
     List<Exemption> exempted) {
   public Box {
     exempted = List.copyOf(exempted);
@@ -50,7 +53,7 @@ public record Box(
     requirements = List.copyOf(requirements);
   }
 
-  /** A box whose diagram is placed by its layout alone. */
+  /** A box whose diagram is placed by its layout alone, and that nothing acts on from outside. */
   public Box(
       String name,
       Layout layout,
@@ -74,12 +77,13 @@ public record Box(
         distantPaths,
         requirements,
         Drawing.NONE,
+        Controls.NONE,
         List.of());
   }
 
   /** The same box with another locking table. */
   public Box withLocking(List<Entry> entries) {
-    return with(entries, sections, drawing);
+    return with(entries, sections, drawing, controls);
   }
 
   /** The same box with another section in place of that of the same name. */
@@ -87,12 +91,13 @@ public record Box(
     return with(
         locking,
         sections.stream().map(s -> s.name().equals(other.name()) ? other : s).toList(),
-        drawing);
+        drawing,
+        controls);
   }
 
   /** The same box, drawn otherwise. */
   public Box withDrawing(Drawing other) {
-    return with(locking, sections, other);
+    return with(locking, sections, other, controls);
   }
 
   /** The same box without the requirements that are exempted. */
@@ -110,10 +115,20 @@ public record Box(
         distantPaths,
         requirements.stream().filter(r -> !not.contains(r)).toList(),
         drawing,
+        controls,
         exemptions);
   }
 
-  private Box with(List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
+  /** The same box with other lever locks and arm controls. */
+  public Box withControls(Controls other) {
+    return with(locking, sections, drawing, other);
+  }
+
+  private Box with(
+      List<Entry> entries,
+      List<Section> otherSections,
+      Drawing otherDrawing,
+      Controls otherControls) {
     return new Box(
         name,
         layout,
@@ -126,6 +141,7 @@ public record Box(
         distantPaths,
         requirements,
         otherDrawing,
+        otherControls,
         exempted);
   }
 

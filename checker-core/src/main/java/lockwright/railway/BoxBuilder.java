@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import lockwright.railway.control.Controls;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.locking.Entry;
@@ -111,12 +112,15 @@ public final class BoxBuilder {
             .flatMap(t -> spec.frame().map(f -> LockingBuilder.build(t, f, spec, problems)));
     List<Section> sections =
         spec.sections().map(s -> SectionsBuilder.build(s, spec, problems)).orElse(List.of());
+    Controls controls =
+        spec.controls().map(c -> ControlsBuilder.build(c, spec, problems)).orElse(Controls.NONE);
     if (!problems.isEmpty()) {
       return Optional.empty();
     }
     String name = spec.plan().flatMap(p -> p.box()).map(Written::text).orElseThrow();
     return Optional.of(
-        box(name, layout.orElseThrow(), frame.orElseThrow(), locking.orElseThrow(), sections));
+        box(name, layout.orElseThrow(), frame.orElseThrow(), locking.orElseThrow(), sections)
+            .withControls(controls));
   }
 
   private static Box box(

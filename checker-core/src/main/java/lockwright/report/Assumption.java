@@ -3,6 +3,7 @@ package lockwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.railway.Box;
+import lockwright.railway.control.Controls;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 
@@ -39,6 +40,7 @@ public record Assumption(String id, String words, String appliesTo, String secti
               null,
               NO_SOURCE));
     }
+    all.addAll(of(box.controls()));
     box.sections().forEach(s -> all.addAll(of(s)));
     if (box.requirements().stream()
         .anyMatch(r -> r instanceof Requirement.NoConflict n && n.closing().isPresent())) {
@@ -67,6 +69,29 @@ public record Assumption(String id, String words, String appliesTo, String secti
             POSSIBILITY,
             null,
             NO_SOURCE));
+    return all;
+  }
+
+  private static List<Assumption> of(Controls controls) {
+    List<Assumption> all = new ArrayList<>();
+    if (!controls.equals(Controls.NONE)) {
+      all.add(
+          new Assumption(
+              "power for controls",
+              "the power for lever locks and arm controls does not fail",
+              "boxes with controls",
+              null,
+              NO_SOURCE));
+    }
+    if (controls.proveArms()) {
+      all.add(
+          new Assumption(
+              "arms proved",
+              "what proves an arm does so only with that arm fully at danger, or fully off",
+              "boxes whose controls prove arms",
+              null,
+              NO_SOURCE));
+    }
     return all;
   }
 

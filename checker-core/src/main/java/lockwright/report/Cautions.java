@@ -18,9 +18,9 @@ public final class Cautions {
   /** What this version does not look at; 1.5 and 9 of {@code docs/meaning.md}. */
   public static final List<String> LEFT_OUT =
       List.of(
-          "trains and their movement",
-          "track circuits, treadles and electric lever locks other than by token",
-          "arm controls, detection and slots",
+          "trains and their movement, and so what a track circuit or a treadle has to do with them",
+          "detection",
+          "controls of arms that stay on, once on, until the lever is back",
           "overlaps",
           "points worked by hand or sprung",
           "double-line block",

@@ -2,6 +2,7 @@ package lockwright.report;
 
 import java.util.Locale;
 import lockwright.railway.Box;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Position;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
@@ -38,6 +39,10 @@ public final class MovementWords {
     }
     if (event instanceof Event.AtLock lock) {
       return atLock(lock);
+    }
+    if (event instanceof Event.ConditionChanges change) {
+      OutsideCondition c = box.controls().condition(change.condition());
+      return ConditionWords.change(c.name(), c.kind().words(), c.of(), change.met());
     }
     return atInstrument((Event.AtInstrument) event);
   }

@@ -3,6 +3,7 @@ package lockwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Position;
@@ -14,15 +15,18 @@ import lockwright.railway.words.Quantity;
 /** What a movement moves outside the frame: 2.2 of {@code docs/meaning.md}, in words. */
 public final class Outside {
   private final Box box;
+  private final Arms arms;
 
   Outside(Box box) {
     this.box = box;
+    this.arms = Arms.of(box);
   }
 
   /** What the movement moves and what changes in the sections with it, joined by semicolons. */
   String of(Event event, SortedMap<String, String> before, SortedMap<String, String> after) {
     List<String> moved = new ArrayList<>();
-    if (event instanceof Event.LeverMoves move) {
+    Optional<String> controlled = controlled(event);
+    if (event instanceof Event.LeverMoves move && controlled.isEmpty()) {
       work(box.frame().lever(move.lever()).work(), move.to(), moved);
     } else if (event instanceof Event.PointsMove move) {
       moved.add(points(List.of(move.points()), move.to()));
@@ -32,8 +36,18 @@ public final class Outside {
       boolean home = at.deed() == Event.LockDeed.TAKE_OUT;
       moved.add(at.groundFrame() + " release" + (home ? " home" : " given"));
     }
+    moved.addAll(arms.changes(controlled.orElse(null), before, after));
     box.sections().forEach(s -> section(s, before, after, moved));
     return String.join("; ", moved);
+  }
+
+  /** The arm with a control whose lever is moved, if one is. */
+  private Optional<String> controlled(Event event) {
+    return event instanceof Event.LeverMoves move
+            && box.frame().lever(move.lever()).work() instanceof Work.OfSignal work
+            && arms.controlled().contains(work.signal())
+        ? Optional.of(work.signal())
+        : Optional.empty();
   }
 
   private static void work(Work work, Position to, List<String> moved) {

@@ -71,7 +71,7 @@ public final class Rule {
               "frame can be restored",
               "From every state that can be come to, levers, points of ground frames and gates can be"
                   + " worked so that all levers are normal again, and nothing need happen in the"
-                  + " sections for it."));
+                  + " sections or outside for it."));
 
   private Rule() {}
 

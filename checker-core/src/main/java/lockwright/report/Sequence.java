@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeSet;
 import lockwright.audit.Played;
 import lockwright.railway.Box;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Position;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.section.Section;
@@ -163,6 +164,10 @@ public final class Sequence {
       }
     }
     box.sections().stream().filter(this::touched).forEach(s -> text.add(section(s, first)));
+    for (OutsideCondition condition : box.controls().conditions()) {
+      boolean met = first.get(Quantity.condition(condition.name()).key()).equals("met");
+      text.add(condition.name() + (met ? ": met" : ": not met"));
+    }
     return text;
   }
 

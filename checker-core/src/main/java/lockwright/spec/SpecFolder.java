@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * A file that cannot be taken apart is absent here, and a problem tells why.
  *
  * @param sections empty also where there is no such file, which is no problem
+ * @param controls the same
  * @param waivers the same
  * @param drawing the same
  * @param lessons the same
@@ -30,6 +31,7 @@ public record SpecFolder(
     Optional<FrameFile> frame,
     Optional<LockingFile> locking,
     Optional<SectionsFile> sections,
+    Optional<ControlsFile> controls,
     Optional<WaiversFile> waivers,
     Optional<DrawingFile> drawing,
     Optional<LessonsFile> lessons,
@@ -40,15 +42,17 @@ public record SpecFolder(
   public static final String LOCKING_CSV = "locking.csv";
   public static final String LOCKING_YAML = "locking.yaml";
   public static final String SECTIONS = "sections.yaml";
+  public static final String CONTROLS = "controls.yaml";
   public static final String WAIVERS = "waivers.yaml";
   public static final String DRAWING = "drawing.yaml";
   public static final String LESSONS = "lessons.yaml";
 
   private static final List<String> FILES =
-      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, WAIVERS, DRAWING, LESSONS);
+      List.of(
+          PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, CONTROLS, WAIVERS, DRAWING, LESSONS);
   private static final Pattern LOOKS_LIKE_ONE =
       Pattern.compile(
-          "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|waivers?|drawings?|lessons?)(\\..*)?");
+          "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|controls?|waivers?|drawings?|lessons?)(\\..*)?");
 
   public SpecFolder {
     digests = Collections.unmodifiableSortedMap(new TreeMap<>(digests));
@@ -111,6 +115,7 @@ public record SpecFolder(
           yaml(FRAME, FrameReader::read),
           csv.or(() -> yaml),
           yaml(SECTIONS, SectionsReader::read),
+          yaml(CONTROLS, ControlsReader::read),
           yaml(WAIVERS, WaiversReader::read),
           yaml(DRAWING, DrawingReader::read),
           yaml(LESSONS, LessonsReader::read),

@@ -34,7 +34,7 @@ final class Projection {
     int[] after(int[] values) {
       int[] next = values.clone();
       for (Effect effect : effects) {
-        next[effect.at()] = effect.becomes().get(values[effect.at()]);
+        next[effect.at()] = effect.after(values);
       }
       return next;
     }

@@ -104,7 +104,10 @@ public final class Walks {
     }
   }
 
-  /** All quantities of a section go together; any other stands alone. */
+  /**
+   * All quantities of a section go together, and with the conditions on which the going off of its
+   * signals hangs; any other stands alone.
+   */
   private BitSet together(int quantity) {
     List<Quantity> all = working.quantities();
     BitSet group = new BitSet();
@@ -113,11 +116,16 @@ public final class Walks {
       String prefix = "section " + section.name() + ": ";
       if (all.get(quantity).key().startsWith(prefix)) {
         IntStream.range(0, all.size())
-            .filter(i -> all.get(i).key().startsWith(prefix))
+            .filter(i -> ofSection(all.get(i).key(), prefix))
             .forEach(group::set);
       }
     }
     return group;
+  }
+
+  private boolean ofSection(String key, String prefix) {
+    return key.startsWith(prefix)
+        || (key.startsWith("condition ") && !box.controls().armControls().isEmpty());
   }
 
   private State state(int[] values) {

@@ -3,6 +3,8 @@ package lockwright.working;
 import java.util.List;
 import java.util.Optional;
 import lockwright.railway.Box;
+import lockwright.railway.control.ArmControl;
+import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Lie;
@@ -19,14 +21,32 @@ final class Apparatus {
     this.quantities = quantities;
   }
 
-  /** The arm is off, where off is the danger: its lever is not fully N. */
+  /** The arm is off, where off is the danger: its lever is not fully N, and no control holds it. */
   Condition off(String signal) {
-    return ofSignal(signal, "M", "R");
+    return Condition.all(ofSignal(signal, "M", "R"), controlled(signal));
   }
 
-  /** The arm is off, where off is the goal: its lever is fully R. */
+  /** The arm is off, where off is the goal: its lever is fully R, and no control holds it. */
   Condition surelyOff(String signal) {
-    return ofSignal(signal, "R");
+    return Condition.all(ofSignal(signal, "R"), controlled(signal));
+  }
+
+  /** 2.9: all that the control of the arm needs is met; always, where it has none. */
+  private Condition controlled(String signal) {
+    return Condition.all(
+        box.controls().ofArm(signal).map(ArmControl::needs).orElse(List.of()).stream()
+            .map(this::met)
+            .toList());
+  }
+
+  /** 2.9: what a lever lock or an arm control needs is so. */
+  Condition met(Contact contact) {
+    if (contact instanceof Contact.ArmAtDanger arm) {
+      return Condition.not(off(arm.signal()));
+    } else if (contact instanceof Contact.ArmOff arm) {
+      return surelyOff(arm.signal());
+    }
+    return quantities.is(Quantity.condition(((Contact.Outside) contact).condition()), "met");
   }
 
   private Condition ofSignal(String signal, String... positions) {

@@ -43,6 +43,7 @@ final class Beginnings implements Iterable<State> {
     }
     Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
+    box.controls().conditions().forEach(c -> leaveOpen(Quantity.condition(c.name())));
   }
 
   /** Whether the lever, or the token, that releases it is held while it is open. */

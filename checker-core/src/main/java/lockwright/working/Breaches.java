@@ -233,6 +233,15 @@ final class Breaches {
     Condition noneFresh =
         quantities.is(Quantity.freshTokens(r.section(), tokens(r.section())), "0");
     Map<Event, Condition> forbidden = new LinkedHashMap<>();
+    if (box.controls().ofArm(r.signal()).isPresent()) {
+      for (Movement movement : movements) {
+        Condition goesOff = GoingOff.by(movement, apparatus.off(r.signal()));
+        if (!goesOff.equals(Condition.FALSE)) {
+          forbidden.put(movement.event(), Condition.all(noneFresh, goesOff));
+        }
+      }
+      return new Breach(Condition.FALSE, forbidden);
+    }
     box.frame()
         .ofSignal(r.signal())
         .ifPresent(

@@ -19,6 +19,7 @@ final class FrameMovements {
   private final Apparatus apparatus;
   private final Locking locking;
   private final Strokes strokes;
+  private final OutsideConditions conditions;
 
   FrameMovements(
       Box box, Quantities quantities, Apparatus apparatus, Locking locking, Strokes strokes) {
@@ -27,6 +28,7 @@ final class FrameMovements {
     this.apparatus = apparatus;
     this.locking = locking;
     this.strokes = strokes;
+    this.conditions = new OutsideConditions(box, quantities, apparatus);
   }
 
   List<Movement> all() {
@@ -58,6 +60,7 @@ final class FrameMovements {
       leavesNormal(lever, needs, effects);
     }
     turns(lever, stroke, effects);
+    conditions.lock(lever.id(), stroke.from(), needs, effects);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
     }
@@ -140,6 +143,7 @@ final class FrameMovements {
         effects.add(quantities.set(release, "locked"));
       }
       if (lever.work() instanceof Work.OfSignal work
+          && box.controls().ofArm(work.signal()).isEmpty()
           && Quantities.sectionSignals(box, name).contains(work.signal())) {
         effects.add(quantities.set(Quantity.freshTokens(name, section.tokens()), "0"));
         for (Section.Lock lock : section.locks()) {

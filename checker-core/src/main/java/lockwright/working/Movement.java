@@ -28,11 +28,19 @@ public record Movement(Event event, List<Need> requires, List<Effect> effects) {
     return Condition.all(requires.stream().map(Need::condition).toList());
   }
 
+  /** The quantities that decide whether it is free, or which of its effects it has. */
+  public BitSet dependsOn() {
+    BitSet quantities = new BitSet();
+    requires.forEach(n -> n.condition().mentions(quantities));
+    effects.forEach(e -> e.when().mentions(quantities));
+    return quantities;
+  }
+
   /** The values after the movement, made from these whether it is free or not. */
   public int[] after(int[] values) {
     int[] next = values.clone();
     for (Effect effect : effects) {
-      next[effect.at()] = effect.becomes().get(values[effect.at()]);
+      next[effect.at()] = effect.after(values);
     }
     return next;
   }

@@ -29,6 +29,7 @@ final class Quantities {
     lockedGates(box).forEach(c -> add(Quantity.gates(c)));
     turns(box).forEach(this::add);
     box.sections().forEach(s -> addSection(box, s));
+    box.controls().conditions().forEach(c -> add(Quantity.condition(c.name())));
   }
 
   /** One for each pair of levers of which one waits for the other, in the order of the table. */

@@ -27,9 +27,11 @@ final class WaysBack {
     return allNormal;
   }
 
-  /** A movement of levers, points of ground frames or gates: not at an instrument. */
+  /** A movement of levers, points of ground frames or gates: not at an instrument, or outside. */
   static boolean ofFrame(Event event) {
-    return !(event instanceof Event.AtInstrument || event instanceof Event.AtLock);
+    return !(event instanceof Event.AtInstrument
+        || event instanceof Event.AtLock
+        || event instanceof Event.ConditionChanges);
   }
 
   Condition stuck(List<List<Event>> ways) {

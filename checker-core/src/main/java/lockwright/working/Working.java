@@ -44,6 +44,8 @@ public final class Working {
     List<Movement> all = new ArrayList<>(frame.all());
     box.sections()
         .forEach(s -> all.addAll(new SectionMovements(s, quantities, apparatus, strokes).all()));
+    all.addAll(new OutsideConditions(box, quantities, apparatus).all());
+    all.replaceAll(new GoingOff(box, quantities, apparatus)::with);
     movements = List.copyOf(all);
     movements.forEach(m -> byEvent.put(m.event(), m));
     breaches = new Breaches(box, quantities, apparatus, movements);
@@ -96,7 +98,10 @@ public final class Working {
     return new Working(whole(box), from);
   }
 
-  /** Levers, points of ground frames, then for each section what 4.1 names, in its order. */
+  /**
+   * Levers, points of ground frames, then for each section what 4.1 names, in its order, then the
+   * conditions of 2.9.
+   */
   public List<Quantity> quantities() {
     return quantities.all();
   }

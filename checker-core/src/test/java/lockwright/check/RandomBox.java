@@ -35,8 +35,8 @@ import lockwright.spec.Span;
  * A random box of 3 to 8 levers: a junction, with what may stand about it (distant, homes, starting
  * signals, an advanced starting signal, a siding with a trap or a spur in its place, a ground
  * frame, a level crossing, a bolt that stands in or out, an economical lock, a token section in a
- * third of them, whose token may release the ground frame), and a locking table that is right but
- * for what was left out of it and put into it.
+ * third of them, whose token may release the ground frame, lever locks and arm controls), and a
+ * locking table that is right but for what was left out of it and put into it.
  *
  * <pre>
  *   s --- o --- t ---P--- n
@@ -94,7 +94,8 @@ public final class RandomBox {
             derived.conflicts(),
             derived.distantPaths(),
             derived.requirements());
-    return exempting(bare).withLocking(new RandomTable(bare, random).entries());
+    Box locked = exempting(bare).withLocking(new RandomTable(bare, random).entries());
+    return locked.withControls(RandomControls.of(locked, random));
   }
 
   /** Mostly without what nothing could keep. */

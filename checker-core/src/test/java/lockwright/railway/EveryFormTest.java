@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
@@ -51,6 +52,34 @@ class EveryFormTest {
     assertThat(box.frame().lever("13").work()).isEqualTo(new Work.OfWickets("Fen Lane"));
     assertThat(box.layout().levelCrossing("Fen Lane").tracks())
         .containsExactly("approach", "up loop");
+  }
+
+  @Test
+  void levers_are_locked_and_arms_controlled_from_outside() {
+    assertThat(box.controls().conditions())
+        .extracting(c -> c.name() + ", " + c.kind().words() + " " + c.of() + ", " + c.onePull())
+        .containsExactly(
+            "Platform clear, track circuit [up loop, departure], false",
+            "Fen accepts, release [Alder Fen], true",
+            "Fen slot, slot [Alder Fen], false",
+            "Train arrived, treadle [approach], false",
+            "Time run, time [2 minutes], false");
+    assertThat(box.controls().leverLocks())
+        .extracting(l -> l.lever() + " " + words(l.leavingNormal()) + words(l.leavingReversed()))
+        .containsExactly(
+            "4 [Fen accepts, Platform clear][]",
+            "7 [arm 2 at danger, Platform clear, Train arrived][arm 2 at danger]",
+            "11 [Time run][arm 2 at danger]");
+    assertThat(box.controls().armControls())
+        .extracting(c -> c.signal() + " " + words(c.needs()))
+        .containsExactly(
+            "2 [Platform clear, arm 4 at danger]",
+            "4 [Fen slot, arm 6 at danger]",
+            "5 [arm 4 off]");
+  }
+
+  private static List<String> words(List<Contact> contacts) {
+    return contacts.stream().map(Contact::words).toList();
   }
 
   @Test

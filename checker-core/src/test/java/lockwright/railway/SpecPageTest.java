@@ -54,6 +54,13 @@ class SpecPageTest {
   }
 
   @Test
+  void the_controls_on_the_page_fit_the_junction() throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
+    SpecsOnDisk.write(folder, "controls.yaml", shown("## `controls.yaml`\n"));
+    assertThat(BoxBuilder.read(folder).problems()).isEmpty();
+  }
+
+  @Test
   void the_waivers_on_the_page_fit_the_junction() throws IOException {
     SpecsOnDisk.copy(SpecsOnDisk.JUNCTION, folder);
     SpecsOnDisk.write(folder, "waivers.yaml", shown("## `waivers.yaml`\n"));

@@ -25,6 +25,7 @@ class ReadingProperties {
           "locking.csv",
           "locking.yaml",
           "sections.yaml",
+          "controls.yaml",
           "waivers.yaml",
           "drawing.yaml",
           "lessons.yaml");

@@ -31,7 +31,17 @@ class SchemaTest {
       Path.of("..", "maven-plugin/src/main/resources/lockwright/maven/new-box/box");
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "frame", "locking", "sections", "waivers", "drawing", "lessons"})
+  @ValueSource(
+      strings = {
+        "plan",
+        "frame",
+        "locking",
+        "sections",
+        "controls",
+        "waivers",
+        "drawing",
+        "lessons"
+      })
   void a_schema_is_itself_valid(String name) throws IOException {
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     JsonNode schema = new ObjectMapper().readTree(schemaOf(name).toFile());
@@ -47,7 +57,15 @@ class SchemaTest {
     int files = 0;
     for (Path spec : goodSpecs()) {
       for (String name :
-          List.of("plan", "frame", "locking", "sections", "waivers", "drawing", "lessons")) {
+          List.of(
+              "plan",
+              "frame",
+              "locking",
+              "sections",
+              "controls",
+              "waivers",
+              "drawing",
+              "lessons")) {
         Path file = spec.resolve(name + ".yaml");
         if (Files.exists(file)) {
           files++;
@@ -78,6 +96,12 @@ class SchemaTest {
     "sect-101-letter-outside-ascii, sections",
     "sect-107-one-instrument, sections",
     "sect-110-noughts-before-the-number, sections",
+    "control-101-letter-outside-ascii, controls",
+    "control-101-named-as-an-arm, controls",
+    "control-103-two-kinds, controls",
+    "control-103-of-no-kind, controls",
+    "control-107-track-circuit-for-one-pull, controls",
+    "yaml-110-lever-lock-without-needs, controls",
     "draw-101-length-with-its-unit, drawing",
     "lesson-103-pull-and-replace, lessons",
     "lesson-104-lever-with-its-label, lessons",

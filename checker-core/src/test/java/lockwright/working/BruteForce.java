@@ -119,10 +119,11 @@ public final class BruteForce {
     for (int i = 0; i < count; i++) {
       unpack(reached[i], values);
       for (int m = 0; m < movements.length; m++) {
-        boolean section =
+        boolean outside =
             movements[m].event() instanceof Event.AtInstrument
-                || movements[m].event() instanceof Event.AtLock;
-        if (!section && needs[m].evaluate(values)) {
+                || movements[m].event() instanceof Event.AtLock
+                || movements[m].event() instanceof Event.ConditionChanges;
+        if (!outside && needs[m].evaluate(values)) {
           before.get(table[slot(pack(movements[m].after(values)))] - 1).add(i);
         }
       }

@@ -28,7 +28,8 @@ record Starter(Map<String, byte[]> files) {
   static Starter ofVersion(String version) throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (String name :
-        List.of("plan", "frame", "locking", "sections", "waivers", "drawing", "lessons")) {
+        List.of(
+            "plan", "frame", "locking", "sections", "controls", "waivers", "drawing", "lessons")) {
       String schema = name + ".schema.json";
       files.put(SCHEMAS + "/" + schema, packed("/lockwright/specs/" + schema));
     }

@@ -24,6 +24,7 @@ import org.w3c.dom.Document;
 class NewBoxMojoTest {
   private static final List<String> FILES =
       List.of(
+          "box-schemas/controls.schema.json",
           "box-schemas/drawing.schema.json",
           "box-schemas/frame.schema.json",
           "box-schemas/lessons.schema.json",

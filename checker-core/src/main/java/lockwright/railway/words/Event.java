@@ -51,6 +51,14 @@ public sealed interface Event {
     }
   }
 
+  /** A condition from outside becomes met, or ceases to be. */
+  record ConditionChanges(String condition, boolean met) implements Event {
+    @Override
+    public String key() {
+      return "condition " + condition + (met ? ": becomes met" : ": ceases to be met");
+    }
+  }
+
   /** The events at a lock of `docs/meaning.md` 4.2, in the order of its table. */
   enum LockDeed {
     PUT_FRESH_IN("put a fresh token in the lock"),

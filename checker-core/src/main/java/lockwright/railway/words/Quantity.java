@@ -76,6 +76,11 @@ public record Quantity(String key, List<String> values) {
     return new Quantity("section " + section + ": irregular withdrawal", List.of("unused", "used"));
   }
 
+  /** Something outside that lever locks and arm controls need. */
+  public static Quantity condition(String condition) {
+    return new Quantity("condition " + condition, List.of("unmet", "met"));
+  }
+
   private static Quantity count(String key, int most) {
     return new Quantity(key, IntStream.rangeClosed(0, most).mapToObj(Integer::toString).toList());
   }

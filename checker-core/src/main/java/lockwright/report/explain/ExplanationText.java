@@ -11,6 +11,7 @@ import lockwright.explain.Explanation;
 import lockwright.explain.Held;
 import lockwright.explain.Way;
 import lockwright.railway.Box;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Position;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
@@ -80,6 +81,10 @@ public final class ExplanationText {
                 ? "all levers normal"
                 : String.join("; ", stand) + "; all others normal"));
     box.sections().forEach(this::section);
+    for (OutsideCondition c : box.controls().conditions()) {
+      String value = explanation.state().values().get(Quantity.condition(c.name()).key());
+      text.add("  taken from outside: " + c.name() + (value.equals("met") ? ", met" : ", not met"));
+    }
   }
 
   private String lever(String id) {

@@ -27,6 +27,10 @@ sealed interface EventPart {
   @JsonTypeName("lock")
   record Lock(String section, String groundFrame, String deed, String key) implements EventPart {}
 
+  /** A condition from outside becomes met, or ceases to be. */
+  @JsonTypeName("condition")
+  record Condition(String condition, boolean met, String key) implements EventPart {}
+
   static EventPart of(Event event) {
     if (event instanceof Event.LeverMoves e) {
       return new Lever(e.lever(), e.from().name(), e.to().name(), e.key());
@@ -34,6 +38,9 @@ sealed interface EventPart {
       return new Points(e.points(), e.from().name(), e.to().name(), e.key());
     } else if (event instanceof Event.GatesMove e) {
       return new Gates(e.levelCrossing(), e.from().name(), e.to().name(), e.key());
+    }
+    if (event instanceof Event.ConditionChanges e) {
+      return new Condition(e.condition(), e.met(), e.key());
     }
     if (event instanceof Event.AtLock e) {
       return new Lock(e.section(), e.groundFrame(), e.deed().words(), e.key());

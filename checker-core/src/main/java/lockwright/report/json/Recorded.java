@@ -169,6 +169,8 @@ public final class Recorded {
       case "instrument" ->
           new Event.AtInstrument(
               text(event, "section"), deed(text(event, "deed")), text(event, "instrument"));
+      case "condition" ->
+          new Event.ConditionChanges(text(event, "condition"), event.required("met").asBoolean());
       default -> throw new IllegalArgumentException("no movement: " + event);
     };
   }

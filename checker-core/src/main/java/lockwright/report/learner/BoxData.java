@@ -22,6 +22,9 @@ final class BoxData {
     locking.forEach(entry -> ((ObjectNode) entry).put("at", place(entry.required("at"))));
     data.set("locking", locking);
     data.set("sections", result.required("sections").deepCopy());
+    if (result.has("controls")) {
+      data.set("controls", result.get("controls").deepCopy());
+    }
     data.set("routes", only(result.required("routes"), "signal", "end"));
     ObjectNode parts = data.putObject("layout");
     parts.set("signals", only(layout.required("signals"), "id", "arm"));

@@ -137,7 +137,8 @@ public final class LearnersFrame {
     m.element(
         "p",
         "It begins with all levers normal. What the files leave open is chosen: points of ground frames"
-            + " and gates as normal, tokens shared out evenly, releases locked.");
+            + " and gates as normal, tokens shared out evenly, releases locked, conditions from outside"
+            + " not met.");
     List<List<String>> rows = new ArrayList<>();
     for (JsonNode f : result.required("files")) {
       rows.add(List.of(f.required("name").asText(), f.required("sha256").asText()));

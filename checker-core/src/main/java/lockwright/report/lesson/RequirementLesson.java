@@ -169,7 +169,7 @@ final class RequirementLesson extends Lesson {
       m.element("h3", "What would put the frame back");
       m.element(
           "p",
-          "No strokes alone; but with what others do at the instruments it can be put back so: "
+          "No strokes alone; but with what others do at the instruments, or outside, it can be put back so: "
               + Sequence.words(made.box(), goOn)
               + ".");
     }

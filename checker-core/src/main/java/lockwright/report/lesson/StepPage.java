@@ -69,6 +69,11 @@ record StepPage(Lessons.Made made, Moment moment, Markup m) {
     for (JsonNode section : made.result().required("sections")) {
       m.element("li", elsewhere(section));
     }
+    for (JsonNode condition : made.result().at("/controls/conditions")) {
+      String name = condition.required("name").asText();
+      boolean met = "met".equals(moment.state().get("condition " + name));
+      m.element("li", "From outside, " + name + ": " + (met ? "met." : "not met."));
+    }
     m.close();
     m.element(
         "p",

@@ -19,6 +19,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     levers();
     levelCrossings();
     groundFrames();
+    controls();
     routes();
     notSignalled();
     conflicts();
@@ -110,6 +111,37 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     }
     if (!rows.isEmpty()) {
       table("Ground frames", List.of("ground frame", "label", "points", "released by"), rows);
+    }
+  }
+
+  private void controls() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode c : result.at("/controls/conditions")) {
+      rows.add(
+          List.of(
+              "condition " + c.required("name").asText(),
+              c.required("kind").asText()
+                  + ": "
+                  + list(c.required("of"))
+                  + (c.required("forOnePull").asBoolean() ? "; for one pull" : "")));
+    }
+    for (JsonNode l : result.at("/controls/leverLocks")) {
+      String lever = "lever " + l.required("lever").asText();
+      if (!l.required("leavingNormal").isEmpty()) {
+        rows.add(List.of(lever + ", to leave N", "needs " + list(l.required("leavingNormal"))));
+      }
+      if (!l.required("leavingReversed").isEmpty()) {
+        rows.add(List.of(lever + ", to leave R", "needs " + list(l.required("leavingReversed"))));
+      }
+    }
+    for (JsonNode c : result.at("/controls/armControls")) {
+      rows.add(
+          List.of(
+              "signal " + c.required("signal").asText(),
+              "off only with " + list(c.required("needs"))));
+    }
+    if (!rows.isEmpty()) {
+      table("Lever locks and arm controls", List.of("what", "how"), rows);
     }
   }
 

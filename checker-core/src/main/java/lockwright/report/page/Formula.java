@@ -13,8 +13,11 @@ final class Formula {
   /** What the words of a formula mean. */
   static final List<List<String>> WORDS =
       List.of(
-          List.of("off(s)", "arm s is off where off is the danger: its lever is not fully N"),
-          List.of("clear(s)", "arm s is off, with its lever fully R"),
+          List.of(
+              "off(s)",
+              "arm s is off where off is the danger: its lever is not fully N, and no"
+                  + " control holds it on"),
+          List.of("clear(s)", "arm s is off, with its lever fully R, and no control holds it on"),
           List.of("N(p), R(p)", "points p lie normal, or reverse"),
           List.of("between(p)", "points p lie neither way"),
           List.of("bolted(p), free(p)", "a bolt of points p is surely in; every one is surely out"),
@@ -104,14 +107,7 @@ final class Formula {
                   + ")");
       case "one token out" -> always("out(" + sections.get(0) + ") \u2264 1");
       case "section signal earned" ->
-          always(
-              "lever "
-                  + anchors.part("signal", signals.get(0)).required("lever").asText()
-                  + " leaves N"
-                  + THEN
-                  + "fresh("
-                  + sections.get(0)
-                  + ") \u2265 1");
+          always(goesOff(signals.get(0)) + THEN + "fresh(" + sections.get(0) + ") \u2265 1");
       case "section signals apart" ->
           always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
       case "siding locked" ->
@@ -123,6 +119,15 @@ final class Formula {
       case "frame can be restored" -> "always: strokes lead to all levers at N";
       default -> throw new IllegalArgumentException("no requirement of this version: " + instance);
     };
+  }
+
+  private String goesOff(String signal) {
+    for (JsonNode control : result.at("/controls/armControls")) {
+      if (control.required("signal").asText().equals(signal)) {
+        return "a movement brings about off(" + signal + ")";
+      }
+    }
+    return "lever " + anchors.part("signal", signal).required("lever").asText() + " leaves N";
   }
 
   private static String always(String what) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lockwright.report.Arms;
 
 /** What a state means for the things that are drawn; {@code docs/meaning.md} 2.2. */
 final class BoxState {
@@ -20,6 +21,7 @@ final class BoxState {
   }
 
   private static final String EMPTY = "empty";
+  private static final String CONDITION = "condition ";
   private static final String LOCK_OF = ": lock of ";
 
   private final Map<String, String> values;
@@ -28,6 +30,7 @@ final class BoxState {
   private final Map<String, JsonNode> signals = new HashMap<>();
   private final Map<String, JsonNode> levers = new HashMap<>();
   private final JsonNode routes;
+  private final Arms arms = new Arms();
 
   BoxState(JsonNode result, Map<String, String> values) {
     this.values = Map.copyOf(values);
@@ -35,6 +38,16 @@ final class BoxState {
     result.at("/layout/signals").forEach(s -> signals.put(s.get("id").asText(), s));
     result.path("levers").forEach(l -> levers.put(l.get("id").asText(), l));
     routes = result.path("routes");
+    for (JsonNode signal : signals.values()) {
+      if (signal.has("lever")) {
+        arms.lever(signal.get("id").asText(), signal.get("lever").asText());
+      }
+    }
+    for (JsonNode control : result.at("/controls/armControls")) {
+      List<String> needs = new ArrayList<>();
+      control.get("needs").forEach(n -> needs.add(n.asText()));
+      arms.control(control.get("signal").asText(), needs);
+    }
   }
 
   Optional<String> value(String quantity) {
@@ -63,6 +76,9 @@ final class BoxState {
 
   /** The values of something that was asked for. */
   static List<String> values(String asked) {
+    if (asked.startsWith(CONDITION)) {
+      return List.of("unmet", "met");
+    }
     return asked.contains(LOCK_OF) ? List.of(EMPTY, "fresh", "other") : List.of("N", "M", "R");
   }
 
@@ -71,9 +87,14 @@ final class BoxState {
     return lever == null ? place("points " + id) : lever(lever.asText());
   }
 
+  /** As its lever, if no control holds it on. */
   Place signal(String id) {
-    JsonNode lever = signals.get(id).get("lever");
-    return lever == null ? Place.NORMAL : lever(lever.asText());
+    return place(arms.place(id, this::ask), id);
+  }
+
+  private String ask(String quantity) {
+    asked.add(quantity);
+    return values.get(quantity);
   }
 
   /** The kind of arm that a lever works; empty if it works none. */
@@ -147,8 +168,8 @@ final class BoxState {
   }
 
   /**
-   * The levers, points, gates and locks whose places were asked for, in the order in which they
-   * were.
+   * The levers, points, gates, locks and conditions whose places were asked for, in the order in
+   * which they were.
    */
   Set<String> asked() {
     return Collections.unmodifiableSet(asked);
@@ -156,11 +177,15 @@ final class BoxState {
 
   private Place place(String quantity) {
     asked.add(quantity);
-    return switch (values.getOrDefault(quantity, "N")) {
+    return place(values.getOrDefault(quantity, "N"), quantity);
+  }
+
+  private static Place place(String value, String of) {
+    return switch (value) {
       case "N" -> Place.NORMAL;
       case "M" -> Place.PART_WAY;
       case "R" -> Place.REVERSED;
-      default -> throw new IllegalArgumentException(quantity + " is " + values.get(quantity));
+      default -> throw new IllegalArgumentException(of + " is " + value);
     };
   }
 }

@@ -16,6 +16,7 @@ final class StateWords {
     for (JsonNode section : result.path("sections")) {
       section(section, state).forEach(l -> words.add(name(section) + " " + l));
     }
+    words.addAll(conditions(result, state));
     return words.isEmpty() ? "All is normal." : sentence(words, "all else is normal.");
   }
 
@@ -88,6 +89,17 @@ final class StateWords {
     state.value(prefix + "tokens out").ifPresent(v -> lines.add("out: " + v));
     state.value(prefix + "release").ifPresent(v -> lines.add("release " + v));
     return lines;
+  }
+
+  /** The conditions from outside, as far as the state tells of them: "Platform clear met". */
+  static List<String> conditions(JsonNode result, BoxState state) {
+    List<String> words = new ArrayList<>();
+    for (JsonNode condition : result.at("/controls/conditions")) {
+      state
+          .value("condition " + name(condition))
+          .ifPresent(v -> words.add(name(condition) + (v.equals("met") ? " met" : " not met")));
+    }
+    return words;
   }
 
   private static boolean yes(BoxState state, String quantity) {

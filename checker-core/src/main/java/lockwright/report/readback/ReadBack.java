@@ -29,6 +29,7 @@ public final class ReadBack {
             FlankItems.of(box),
             LeverItems.of(box),
             SectionItems.of(box),
+            ControlItems.of(box),
             Remarks.notChecked())
         .flatMap(List::stream)
         .toList();

@@ -2,8 +2,11 @@ package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.Arms;
+import lockwright.report.ConditionWords;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
 public final class Movements {
@@ -11,9 +14,20 @@ public final class Movements {
   private static final String GATES = "gates ";
 
   private final Parts parts;
+  private final Arms arms = new Arms();
 
   public Movements(Parts parts) {
     this.parts = parts;
+    for (JsonNode signal : parts.result().at("/layout/signals")) {
+      if (signal.has("lever")) {
+        arms.lever(signal.get("id").asText(), signal.get("lever").asText());
+      }
+    }
+    for (JsonNode control : parts.result().at("/controls/armControls")) {
+      List<String> needs = new ArrayList<>();
+      control.required("needs").forEach(n -> needs.add(n.asText()));
+      arms.control(control.required("signal").asText(), needs);
+    }
   }
 
   /**
@@ -112,6 +126,14 @@ public final class Movements {
           + " of "
           + event.required("groundFrame").asText();
     }
+    if (kind.equals("condition")) {
+      String name = event.required("condition").asText();
+      JsonNode condition = parts.part("condition", name);
+      List<String> of = new ArrayList<>();
+      condition.required("of").forEach(o -> of.add(o.asText()));
+      return ConditionWords.change(
+          name, condition.required("kind").asText(), of, event.required("met").asBoolean());
+    }
     String from = event.required("from").asText();
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
@@ -133,21 +155,37 @@ public final class Movements {
     List<String> moved = new ArrayList<>();
     String kind = move.event().required("kind").asText();
     String own = "";
+    String arm = null;
     if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(parts.part("lever", lever).required("work"), move.to(), moved);
+      JsonNode work = parts.part("lever", lever).required("work");
+      if (arms.controlled().contains(work.path("signal").asText())) {
+        arm = work.path("signal").asText();
+      } else {
+        work(work, move.to(), moved);
+      }
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
       own = GATES + crossing;
       moved.add(gates(crossing, move.to()));
     }
+    if (kind.equals("condition")) {
+      own = thing(move.event());
+    }
+    moved.addAll(arms.changes(arm, values(move.before()), values(move.after())));
     for (Map.Entry<String, JsonNode> q : move.after().properties()) {
       if (!q.getKey().equals(own) && !q.getValue().equals(move.before().get(q.getKey()))) {
         moved.add(q.getKey() + " now " + q.getValue().asText());
       }
     }
     return String.join("; ", moved);
+  }
+
+  private static Map<String, String> values(JsonNode state) {
+    Map<String, String> values = new HashMap<>();
+    state.properties().forEach(q -> values.put(q.getKey(), q.getValue().asText()));
+    return values;
   }
 
   private static void work(JsonNode work, String to, List<String> moved) {

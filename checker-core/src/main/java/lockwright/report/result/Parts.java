@@ -9,6 +9,7 @@ import java.util.Map;
  * which are the author's.
  */
 public final class Parts {
+  private final JsonNode result;
   private final Map<String, JsonNode> parts = new HashMap<>();
   private final Map<String, String> anchors = new HashMap<>();
 
@@ -17,18 +18,26 @@ public final class Parts {
    * @throws IllegalArgumentException if two parts have one name, or a list is not there
    */
   public Parts(JsonNode result) {
+    this.result = result;
     number("signal", "id", result.required("layout").required("signals"));
     number("points", "id", result.required("layout").required("points"));
     number("crossing", "id", result.required("layout").required("levelCrossings"));
     number("track", "id", result.required("layout").required("tracks"));
     number("lever", "id", result.required("levers"));
     number("section", "name", result.required("sections"));
+    if (result.has("controls")) {
+      number("condition", "name", result.get("controls").required("conditions"));
+    }
     number("route", "name", result.required("routes"));
     number("catalogue", "name", result.required("catalogue"));
     number("requirement", "id", result.required("requirements"));
     number("assumption", "id", result.required("assumptions"));
     number("certificate", "digest", result.required("certificates"));
     number("run", "id", result.required("runs"));
+  }
+
+  JsonNode result() {
+    return result;
   }
 
   private void number(String kind, String key, JsonNode list) {

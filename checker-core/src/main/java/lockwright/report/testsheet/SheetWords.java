@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import lockwright.railway.Box;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.locking.Entry;
@@ -114,6 +115,10 @@ final class SheetWords {
               + s.token().name().toLowerCase(Locale.ROOT)
               + "s "
               + String.join(", ", in));
+    }
+    for (OutsideCondition c : box.controls().conditions()) {
+      boolean met = values.get(Quantity.condition(c.name()).key()).equals("met");
+      all.add("at first, from outside: " + c.name() + (met ? ", met" : ", not met"));
     }
     return all;
   }

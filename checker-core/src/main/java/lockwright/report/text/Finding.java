@@ -104,7 +104,7 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
     text.add("  the requirement: " + Rule.words(stranded.requirement()));
     text.add("  perhaps a shorter sequence leads to such a state too");
     if (stranded.helped().isPresent()) {
-      text.add("  with what others do at the instruments it can be restored, so:");
+      text.add("  with what others do at the instruments, or outside, it can be restored, so:");
       text.addAll(Sequence.of(findings.box(), stranded.helped().get()).text());
     }
     return text;

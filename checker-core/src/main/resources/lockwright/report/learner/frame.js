@@ -11,6 +11,7 @@
   });
   var PLACES = { N: 'normal', M: 'part-way', R: 'reversed' };
   var GATES = { N: 'across the road', M: 'part-way', R: 'across the line' };
+  var conditions = box.controls ? box.controls.conditions : [];
   var buttons = [];
   var past = [];
   var now = { state: apparatus.beginning(), said: '', came: {} };
@@ -150,6 +151,13 @@
       element('li', done, moment.said);
     });
     box.sections.forEach(function (section, i) { told(section, document.getElementById('section-' + i)); });
+    if (conditions.length) {
+      document.getElementById('outside').textContent = '';
+      conditions.forEach(function (condition) {
+        element('li', document.getElementById('outside'), condition.name + ' (' + condition.kind + ', ' +
+          condition.of.join(', ') + '): ' + (now.state['condition ' + condition.name] === 'met' ? 'met' : 'not met'));
+      });
+    }
   }
 
   // What the instruments hold and do, in words.
@@ -222,6 +230,16 @@
       };
     }), 'section-' + i);
   });
+
+  grouped('From outside', conditions.reduce(function (all, condition) {
+    return all.concat(['becomes met', 'ceases to be met'].map(function (way) {
+      return function (row) {
+        var made = button(row, condition.name + ' ' + way);
+        buttons.push({ button: made });
+        made.addEventListener('click', function () { does(made, 'condition ' + condition.name + ': ' + way); });
+      };
+    }));
+  }, []), 'outside');
 
   undo.addEventListener('click', function () {
     now = past.pop();

@@ -10,6 +10,7 @@ var Apparatus = function (box) {
     return workOf(crossing.gateLever).kind === 'gate lock';
   });
   var moved = [];
+  var controls = box.controls ? box.controls : { conditions: [], leverLocks: [], armControls: [] };
 
   function workOf(id) {
     return box.levers.filter(function (l) { return l.id === id; })[0].work;
@@ -100,6 +101,51 @@ var Apparatus = function (box) {
     return met ? false : conditionsMayHold(rule, state);
   }
 
+  // 2.9: what lever locks and arm controls need, in the words of the files.
+
+  function proved(need, state) {
+    var arm = new RegExp('^arm (.+) (at danger|off)$').exec(need);
+    if (!arm) {
+      return state['condition ' + need] === 'met';
+    }
+    return arm[2] === 'off' ? at(arm[1], state) === 'R' : at(arm[1], state) === 'N';
+  }
+
+  function controlOf(signal) {
+    return controls.armControls.filter(function (control) { return control.signal === signal; })[0];
+  }
+
+  // N for an arm that is on, M for one taken as off, R for one off: as its lever, unless its control holds it.
+  function at(signal, state) {
+    var lever = box.levers.filter(function (l) { return l.work.signal === signal; })[0];
+    var control = controlOf(signal);
+    var lets = control ? control.needs.every(function (need) { return proved(need, state); }) : true;
+    return lets ? state['lever ' + lever.id] : 'N';
+  }
+
+  function lockOfLever(id, from) {
+    var lock = controls.leverLocks.filter(function (l) { return l.lever === id; })[0];
+    return lock ? { N: lock.leavingNormal, M: [], R: lock.leavingReversed }[from] : [];
+  }
+
+  // 4.3, for arms with a control: they go off by whatever movement.
+  function wentOff(state, next) {
+    box.sections.forEach(function (section) {
+      var some = sectionSignals(section).some(function (signal) {
+        return controlOf(signal) ? (at(signal, state) === 'N' ? at(signal, next) !== 'N' : false) : false;
+      });
+      if (some) {
+        next['section ' + section.name + ': fresh tokens'] = '0';
+        section.groundFrames.forEach(function (lock) {
+          if (next[lockOf(section, lock.groundFrame)] === 'fresh') {
+            next[lockOf(section, lock.groundFrame)] = 'other';
+          }
+        });
+      }
+    });
+    return next;
+  }
+
   // A movement: a key as in docs/result.md, what it needs, what it does. What is needed and lacking is told
   // in words, and, if it is an entry of the table, with its number.
   function movement(key, needs, does) {
@@ -115,7 +161,7 @@ var Apparatus = function (box) {
       after: function (state) {
         var change = {};
         does(state, change);
-        return changed(state, change);
+        return wentOff(state, changed(state, change));
       }
     };
   }
@@ -211,6 +257,7 @@ var Apparatus = function (box) {
     });
     standing(own, function (key, from, to) {
       var more = besides(id, work, from);
+      var electric = lockOfLever(id, from);
       return movement(key, function (state, lacks) {
         var next = Object.create(state);
         next[own] = to;
@@ -229,6 +276,11 @@ var Apparatus = function (box) {
             lacks(need[2]);
           }
         });
+        electric.forEach(function (need) {
+          if (!proved(need, state)) {
+            lacks('lever ' + id + ' leaves ' + (from === 'N' ? 'normal' : 'reverse') + ' only with ' + need);
+          }
+        });
       }, function (state, change) {
         change[own] = to;
         awaited.forEach(function (rule) {
@@ -241,6 +293,11 @@ var Apparatus = function (box) {
         });
         if (from === 'N') {
           leavesNormal(id, work, state, change);
+          controls.conditions.forEach(function (condition) {
+            if (condition.forOnePull ? electric.indexOf(condition.name) !== -1 : false) {
+              change['condition ' + condition.name] = 'unmet';
+            }
+          });
           waits.forEach(function (rule) { change[rule.turn] = 'pull awaited'; });
         }
       });
@@ -253,7 +310,10 @@ var Apparatus = function (box) {
       change['section ' + section.name + ': release'] = 'locked';
     });
     box.sections.forEach(function (section) {
-      if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
+      if (work.kind !== 'signal' || controlOf(work.signal)) {
+        return;
+      }
+      if (sectionSignals(section).indexOf(work.signal) !== -1) {
         change['section ' + section.name + ': fresh tokens'] = '0';
         section.groundFrames.forEach(function (lock) {
           var inLock = lockOf(section, lock.groundFrame);
@@ -483,6 +543,18 @@ var Apparatus = function (box) {
     section.groundFrames.forEach(function (lock) { ofLock(section, lock); });
   });
 
+  controls.conditions.forEach(function (condition) {
+    var own = 'condition ' + condition.name;
+    [['becomes met', 'met', 'unmet'], ['ceases to be met', 'unmet', 'met']].forEach(function (way) {
+      var made = [movement(own + ': ' + way[0], function (state, lacks) {
+        if (state[own] !== way[2]) {
+          lacks(condition.name + ' is ' + (way[2] === 'unmet' ? '' : 'not ') + 'met already');
+        }
+      }, function (state, change) { change[own] = way[1]; })];
+      moved.push(function () { return made; });
+    });
+  });
+
   // The movements that can be tried in the state, free or not.
   function movements(state) {
     var all = [];
@@ -531,6 +603,7 @@ var Apparatus = function (box) {
       }
       section.groundFrames.forEach(function (lock) { state[lockOf(section, lock.groundFrame)] = 'empty'; });
     });
+    controls.conditions.forEach(function (condition) { state['condition ' + condition.name] = 'unmet'; });
     return state;
   }
 

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.control.Controls;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -83,8 +84,12 @@ class LearnersLockingTest {
   void a_lever_that_stands_reversed_as_the_other_starts_has_been_pulled() {
     Box whole = BoxBuilder.read(Path.of("src/test/resources/boxes/every-form")).box().orElseThrow();
     Box box =
-        whole.withLocking(
-            whole.locking().stream().filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE).toList());
+        whole
+            .withControls(Controls.NONE)
+            .withLocking(
+                whole.locking().stream()
+                    .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
+                    .toList());
     Working working = Working.parted(box);
     try (Scripted script =
         new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {

@@ -220,7 +220,7 @@ class ProofReportTest {
         .contains(
             "From there no strokes of levers, points or gates lead to all levers normal: each"
                 + " clause of certificate ",
-            "With what others do at the instruments it can be gone on with, to all levers normal:"
+            "With what others do at the instruments, or outside, it can be gone on with, to all levers normal:"
                 + " run ",
             "Perhaps a shorter sequence breaks it too.");
   }

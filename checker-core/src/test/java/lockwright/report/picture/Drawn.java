@@ -103,7 +103,8 @@ final class Drawn {
                 box.conflicts(),
                 box.distantPaths(),
                 List.of())
-            .withDrawing(box.drawing());
+            .withDrawing(box.drawing())
+            .withControls(box.controls());
     try {
       Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
       return new JsonMapper().readTree(ResultJson.bytes(findings));
