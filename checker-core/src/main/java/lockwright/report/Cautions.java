@@ -21,7 +21,6 @@ public final class Cautions {
           "trains and their movement",
           "track circuits, treadles and electric lever locks other than by token",
           "arm controls, detection and slots",
-          "overlaps",
           "points worked by hand or sprung",
           "double-line block",
           "the switch of the block instruments",

@@ -16,7 +16,7 @@ final class Remarks {
   static List<Item> notChecked() {
     return Stream.of(
             "vehicles that come into a route another way than by the flanks listed",
-            "trains and their movement; overlaps",
+            "trains and their movement",
             "track circuits, treadles, detection, slots, and electric locks other than by token",
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",
