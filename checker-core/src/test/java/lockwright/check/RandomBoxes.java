@@ -53,6 +53,7 @@ abstract class RandomBoxes {
   private static final Map<String, Integer> SIDINGS = new TreeMap<>();
 
   private static final Map<String, Integer> FLANKS = new TreeMap<>();
+  private static final Map<String, Integer> OVERLAPS = new TreeMap<>();
 
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
@@ -97,6 +98,10 @@ abstract class RandomBoxes {
         VERDICTS.merge(verdict, 1, Integer::sum);
         if (requirement instanceof Requirement.SidingLocked) {
           SIDINGS.merge(verdict, 1, Integer::sum);
+        }
+        if (requirement instanceof Requirement.OverlapSet
+            || requirement instanceof Requirement.OverlapsApart) {
+          OVERLAPS.merge(requirement.name() + ": " + verdict, 1, Integer::sum);
         }
         if (requirement instanceof Requirement.FlankProtected f) {
           boolean away =
@@ -232,6 +237,7 @@ abstract class RandomBoxes {
     PAIRS.clear();
     SIDINGS.clear();
     FLANKS.clear();
+    OVERLAPS.clear();
     boxes = 0;
   }
 
@@ -267,6 +273,18 @@ abstract class RandomBoxes {
     assertThat(FLANKS)
         .containsKeys("by points: proved", "by points: brokenby", "by signals: proved");
     assertThat(FLANKS.values()).allMatch(n -> n >= 5);
+  }
+
+  @AfterContainer
+  static void overlaps_are_proved_in_some_boxes_and_broken_in_others() {
+    System.out.println("overlaps: " + OVERLAPS);
+    assertThat(OVERLAPS)
+        .containsKeys(
+            "overlap set: proved",
+            "overlap set: brokenby",
+            "overlaps apart: proved",
+            "overlaps apart: brokenby");
+    assertThat(OVERLAPS.values()).allMatch(n -> n >= 3);
   }
 
   @AfterContainer
