@@ -12,7 +12,6 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.FlankPath;
-import lockwright.railway.layout.FlankPoints;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Lie;
@@ -56,6 +55,15 @@ final class Candidates {
       inRear(r.signal(), r.points());
     } else if (requirement instanceof Requirement.FlankProtected r) {
       byNearness(r.routes()).forEach(route -> flank(r, route));
+    } else if (requirement instanceof Requirement.OverlapSet r) {
+      r.permitted()
+          .forEach(
+              o ->
+                  o.points().stream()
+                      .filter(p -> !lies(p.points(), p.lie()))
+                      .forEach(p -> points(List.of(r.route()), r.route(), p.points(), p.lie())));
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      overlapsApart(r);
     } else if (requirement instanceof Requirement.NoConflict r) {
       noConflict(r);
     } else if (requirement instanceof Requirement.BoxClosed r) {
@@ -272,7 +280,7 @@ final class Candidates {
     for (Requirement.FlankProtected.Flank flank : r.flanks()) {
       if (flank.route().equals(route)) {
         for (FlankPath path : flank.paths()) {
-          path.away().forEach(p -> away(r, route, p));
+          path.away().forEach(p -> points(r.routes(), route, p.points(), p.lie()));
           path.guards().stream()
               .filter(this::off)
               .forEach(
@@ -284,16 +292,26 @@ final class Candidates {
     }
   }
 
-  private void away(Requirement.FlankProtected r, Route route, FlankPoints p) {
-    GroundFrame ground = box.layout().pointsOfGroundFrames().get(p.points());
+  /** The signal of the route needs points beside or beyond it so, for these routes alone. */
+  private void points(List<Route> routes, Route route, String points, Lie lie) {
+    GroundFrame ground = box.layout().pointsOfGroundFrames().get(points);
     Optional<Lever> lever =
-        ground == null ? box.frame().ofPoints(p.points()) : box.frame().ofRelease(ground.id());
+        ground == null ? box.frame().ofPoints(points) : box.frame().ofRelease(ground.id());
     Entry.Kind kind =
-        ground == null && p.lie() == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
+        ground == null && lie == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
     lever.ifPresent(
         l ->
-            unlessBarring(route, r.routes()::contains, l.id())
+            unlessBarring(route, routes::contains, l.id())
                 .ifPresent(when -> add(first, kind, route.signal(), List.of(l.id()), when)));
+  }
+
+  private void overlapsApart(Requirement.OverlapsApart r) {
+    for (Requirement.OverlapsApart.Pair pair : r.pairs()) {
+      Optional<List<Entry.Condition>> when =
+          unlessBarring(
+              pair.first(), o -> r.pairs().stream().anyMatch(p -> p.first().equals(o)), "");
+      when.ifPresent(w -> signals(r.first(), r.second(), w));
+    }
   }
 
   private boolean off(String signal) {

@@ -53,6 +53,10 @@ final class Targets {
       states = new Flanks(apparatus).open(r);
     } else if (requirement instanceof Requirement.NoConflict r) {
       states = noConflict(r);
+    } else if (requirement instanceof Requirement.OverlapSet r) {
+      states = new Overlaps(apparatus).lacking(r);
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      states = new Overlaps(apparatus).clash(r);
     } else if (requirement instanceof Requirement.DistantFollows r) {
       states = distantFollows(r);
     } else if (requirement instanceof Requirement.ReleaseHome r) {

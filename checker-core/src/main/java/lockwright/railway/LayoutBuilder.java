@@ -56,7 +56,7 @@ final class LayoutBuilder {
     Map<String, TrackEnd> stands = builder.signalPlaces();
     Set<TrackEnd> limitsOfShunt = builder.limitsOfShunt();
     return problems.isEmpty()
-        ? Optional.of(builder.layout(stands, limitsOfShunt))
+        ? Optional.of(OverlapsBuilder.build(plan, builder.layout(stands, limitsOfShunt), problems))
         : Optional.empty();
   }
 

@@ -21,7 +21,6 @@ public final class Cautions {
           "trains and their movement, and so what a track circuit or a treadle has to do with them",
           "detection",
           "controls of arms that stay on, once on, until the lever is back",
-          "overlaps",
           "points worked by hand or sprung",
           "double-line block",
           "the switch of the block instruments",

@@ -39,6 +39,14 @@ public final class Rule {
                   + " danger."),
           Map.entry("no conflict", "No two arms are off for conflicting routes."),
           Map.entry(
+              "overlap set",
+              "While a stop arm is off for a route, the points of one of the overlaps permitted beyond"
+                  + " the end of the route lie for it."),
+          Map.entry(
+              "overlaps apart",
+              "No two arms are off for routes of which one needs an overlap that the other route, or an"
+                  + " overlap of it, uses as the points lie."),
+          Map.entry(
               "distant follows",
               "A distant is off only while every stop signal that it speaks for is off, and the facing"
                   + " points before the last of them lie, and on a passenger line are bolted, for the"
@@ -118,6 +126,18 @@ public final class Rule {
           + " and "
           + r.second()
           + " are off together, for conflicting routes";
+    } else if (requirement instanceof Requirement.OverlapSet r) {
+      return "signal "
+          + r.route().signal()
+          + " is off for route "
+          + r.route().name()
+          + ", and no overlap permitted beyond it lies";
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      return "signals "
+          + r.first()
+          + " and "
+          + r.second()
+          + " are off together, and no overlaps that lie keep their routes apart";
     } else if (requirement instanceof Requirement.DistantFollows r) {
       boolean nothing = r.path().posts().stream().allMatch(List::isEmpty);
       return "distant "

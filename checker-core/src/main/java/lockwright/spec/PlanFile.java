@@ -18,7 +18,8 @@ public record PlanFile(
     List<Pair> limitsOfShunt,
     List<GroundFrame> groundFrames,
     List<LevelCrossing> levelCrossings,
-    List<Written> passenger) {
+    List<Written> passenger,
+    List<Overlaps> overlaps) {
   /** The word that stands for the leg of trap points that leads off the road. */
   public static final String TRAP = "trap";
 
@@ -52,6 +53,9 @@ public record PlanFile(
 
   /** The kind is one of: block, buffer stop, limit of plan. */
   public record Limit(Written track, Optional<Written> kind) {}
+
+  /** A stop signal, and each overlap permitted beyond it as its tracks. */
+  public record Overlaps(Written signal, List<List<Written>> tracks) {}
 
   public record GroundFrame(Written id, String label, List<Written> points) {}
 

@@ -1,5 +1,6 @@
 package lockwright.spec;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,7 +23,8 @@ final class PlanReader {
           "limits of shunt",
           "ground frames",
           "level crossings",
-          "passenger");
+          "passenger",
+          "overlaps");
   private static final Pattern PLUS = Pattern.compile("\\+");
   private static final Pattern INTO = Pattern.compile(">");
   private static final int LONGEST_PAIR = 200;
@@ -63,7 +65,8 @@ final class PlanReader {
             fields.eachOf("limits of shunt", node -> pair(node, INTO, "a limit of shunt", "a > b")),
             fields.each("ground frames", this::groundFrame),
             fields.each("level crossings", this::levelCrossing),
-            passengerLines(fields));
+            passengerLines(fields),
+            fields.each("overlaps", this::overlaps));
     names("a box", box.stream().toList(), Function.identity());
     names("a track", plan.tracks(), PlanFile.Track::id);
     names("points", plan.points(), PlanFile.Points::id);
@@ -187,6 +190,25 @@ final class PlanReader {
                 field.value(),
                 "the limit of track " + field.key().quoted(),
                 List.of("block", "buffer stop", "limit of plan"))));
+  }
+
+  private Optional<PlanFile.Overlaps> overlaps(Node.Field field) {
+    String thing = "the overlaps of signal " + field.key().quoted();
+    List<List<Written>> all = new ArrayList<>();
+    for (Node one : shape.list(field.value(), thing)) {
+      List<Written> tracks = shape.texts(one, "an overlap of signal " + field.key().quoted());
+      if (!tracks.isEmpty()) {
+        all.add(tracks);
+      }
+    }
+    if (all.isEmpty() && field.value() instanceof Node.Sequence list) {
+      problems.add(
+          Message.NOTHING_WRITTEN,
+          list.at(),
+          "nothing is written for " + thing,
+          "write each overlap as a list of its tracks: [[a, b]]");
+    }
+    return Optional.of(new PlanFile.Overlaps(field.key(), all));
   }
 
   private Optional<PlanFile.GroundFrame> groundFrame(Node.Field field) {

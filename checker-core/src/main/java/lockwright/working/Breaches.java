@@ -53,6 +53,10 @@ final class Breaches {
       return state(new Flanks(apparatus).broken(r));
     } else if (requirement instanceof Requirement.NoConflict r) {
       return state(noConflict(r));
+    } else if (requirement instanceof Requirement.OverlapSet r) {
+      return state(new Overlaps(apparatus).lacking(r));
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      return state(new Overlaps(apparatus).meet(r));
     } else if (requirement instanceof Requirement.BoxClosed r) {
       return state(boxClosed(r));
     } else if (requirement instanceof Requirement.DistantFollows r) {

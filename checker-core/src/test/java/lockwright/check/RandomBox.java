@@ -19,6 +19,7 @@ import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Overlap;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.Track;
@@ -154,8 +155,37 @@ public final class RandomBox {
         !trap && chance(30)
             ? List.of(new LevelCrossing("L", "L", List.of(chance(50) ? "o" : "t"), HERE))
             : List.of();
-    return new Layout(
-        tracks, points, List.of(), signals, groundFrames, levelCrossings, attachments, Set.of());
+    Layout plain =
+        new Layout(
+            tracks,
+            points,
+            List.of(),
+            signals,
+            groundFrames,
+            levelCrossings,
+            attachments,
+            Set.of());
+    return plain.withOverlaps(overlaps());
+  }
+
+  /** Beyond the home, where an outer home reads on to it: along one way, or either. */
+  private List<Overlap> overlaps() {
+    boolean home = signals.stream().anyMatch(s -> s.id().equals("H"));
+    boolean outer = signals.stream().anyMatch(s -> s.id().equals("O"));
+    if (!home || !outer) {
+      return List.of();
+    }
+    List<List<String>> some = new ArrayList<>();
+    if (chance(20)) {
+      some.add(List.of("t"));
+    }
+    if (chance(60)) {
+      some.add(List.of("t", "n"));
+    }
+    if (chance(60)) {
+      some.add(List.of("t", "r"));
+    }
+    return some.stream().map(tracks -> new Overlap("H", tracks, HERE)).toList();
   }
 
   private void joint(String left, String right) {
@@ -198,6 +228,12 @@ public final class RandomBox {
     if (chance(60)) {
       Arm arm = trap || chance(50) ? Arm.SHUNTING : Arm.STOP;
       some.add(signal("R", new TrackEnd("r", 0), "t", arm, List.of()));
+    }
+    if (chance(20)) {
+      some.add(signal("N2", new TrackEnd("n", 0), "t", Arm.SHUNTING, List.of()));
+    }
+    if (chance(20)) {
+      some.add(signal("O", new TrackEnd("s", 1), "o", Arm.STOP, List.of()));
     }
     if (chance(30)) {
       some.add(signal("A", new TrackEnd("t", 0), "o", Arm.STOP, List.of()));

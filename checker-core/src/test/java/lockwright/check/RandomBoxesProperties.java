@@ -61,6 +61,7 @@ class RandomBoxesProperties {
   private static final Map<String, Integer> SIDINGS = new ConcurrentSkipListMap<>();
 
   private static final Map<String, Integer> FLANKS = new ConcurrentSkipListMap<>();
+  private static final Map<String, Integer> OVERLAPS = new ConcurrentSkipListMap<>();
 
   private static final Found NOT_ASKED =
       new Found(Map.of(Restoring.TARGET, new Verdict.Unknown("not asked")), Map.of(), "");
@@ -115,6 +116,10 @@ class RandomBoxesProperties {
         VERDICTS.merge(verdict, 1, Integer::sum);
         if (requirement instanceof Requirement.SidingLocked) {
           SIDINGS.merge(verdict, 1, Integer::sum);
+        }
+        if (requirement instanceof Requirement.OverlapSet
+            || requirement instanceof Requirement.OverlapsApart) {
+          OVERLAPS.merge(requirement.name() + ": " + verdict, 1, Integer::sum);
         }
         if (requirement instanceof Requirement.FlankProtected f) {
           boolean away =
@@ -250,6 +255,7 @@ class RandomBoxesProperties {
     PAIRS.clear();
     SIDINGS.clear();
     FLANKS.clear();
+    OVERLAPS.clear();
     BOXES.set(0);
   }
 
@@ -285,6 +291,18 @@ class RandomBoxesProperties {
     assertThat(FLANKS)
         .containsKeys("by points: proved", "by points: brokenby", "by signals: proved");
     assertThat(FLANKS.values()).allMatch(n -> n >= 5);
+  }
+
+  @AfterContainer
+  static void overlaps_are_proved_in_some_boxes_and_broken_in_others() {
+    System.out.println("overlaps: " + OVERLAPS);
+    assertThat(OVERLAPS)
+        .containsKeys(
+            "overlap set: proved",
+            "overlap set: brokenby",
+            "overlaps apart: proved",
+            "overlaps apart: brokenby");
+    assertThat(OVERLAPS.values()).allMatch(n -> n >= 3);
   }
 
   @AfterContainer

@@ -39,6 +39,7 @@ final class RandomTable {
     box.routes().forEach(this::route);
     box.requirements().forEach(this::heldInRear);
     box.requirements().forEach(this::flank);
+    box.requirements().forEach(this::overlaps);
     box.conflicts().forEach(this::conflict);
     box.distantPaths().forEach(this::distant);
     int keep = new int[] {100, 100, 90, 70}[random.nextInt(4)];
@@ -142,6 +143,27 @@ final class RandomTable {
               .forEach(e -> addFor(flank.route(), e));
         }
       }
+    }
+  }
+
+  /** The points of one overlap so, or held as they lie where several are permitted. */
+  private void overlaps(Requirement requirement) {
+    if (requirement instanceof Requirement.OverlapSet r) {
+      String a = box.frame().ofSignal(r.route().signal()).map(Lever::id).orElseThrow();
+      for (PointsOnRoute p : r.permitted().get(0).points()) {
+        box.frame()
+            .ofPoints(p.points())
+            .ifPresent(
+                l ->
+                    add(
+                        r.permitted().size() > 1
+                            ? RandomBox.entry(Kind.LOCKS_BOTH_WAYS, a, List.of(l.id()))
+                            : needs(a, l.id(), p.lie() == Lie.REVERSE)));
+      }
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      String a = box.frame().ofSignal(r.first()).map(Lever::id).orElseThrow();
+      String b = box.frame().ofSignal(r.second()).map(Lever::id).orElseThrow();
+      add(RandomBox.entry(Kind.LOCKS, a, List.of(b)));
     }
   }
 

@@ -96,6 +96,15 @@ class ReadingsAgreeProperties {
     Readings.of(Working.whole(box), Encoder.whole(box)).every(box, random);
   }
 
+  /** Overlaps over points that the other arm's route does not pass; in random boxes it does. */
+  @Example
+  void each_says_the_same_of_overlaps_over_points_ahead() {
+    for (String folder : List.of("overlap-over-points-ahead", "overlap-beyond-the-home")) {
+      Box box = Boxes.test(folder);
+      Readings.of(Working.parted(box), Encoder.parted(box).system()).every(box, new Random(3));
+    }
+  }
+
   @AfterContainer
   static void every_kind_of_entry_was_there() {
     System.out.println("boxes with each kind of entry: " + BOXES_WITH);

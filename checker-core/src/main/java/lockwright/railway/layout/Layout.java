@@ -15,6 +15,7 @@ import java.util.function.Function;
  * @param attachments what each of the two ends of each track is attached to
  * @param limitsOfShunt the ends at which a limit of shunt stands, for trains leaving the track
  *     there
+ * @param overlaps those permitted beyond stop signals
  */
 public record Layout(
     List<Track> tracks,
@@ -24,8 +25,10 @@ public record Layout(
     List<GroundFrame> groundFrames,
     List<LevelCrossing> levelCrossings,
     Map<TrackEnd, Attachment> attachments,
-    Set<TrackEnd> limitsOfShunt) {
+    Set<TrackEnd> limitsOfShunt,
+    List<Overlap> overlaps) {
   public Layout {
+    overlaps = List.copyOf(overlaps);
     tracks = List.copyOf(tracks);
     points = List.copyOf(points);
     crossings = List.copyOf(crossings);
@@ -42,6 +45,42 @@ public record Layout(
         }
       }
     }
+  }
+
+  /** A layout without overlaps. */
+  public Layout(
+      List<Track> tracks,
+      List<Points> points,
+      List<Crossing> crossings,
+      List<Signal> signals,
+      List<GroundFrame> groundFrames,
+      List<LevelCrossing> levelCrossings,
+      Map<TrackEnd, Attachment> attachments,
+      Set<TrackEnd> limitsOfShunt) {
+    this(
+        tracks,
+        points,
+        crossings,
+        signals,
+        groundFrames,
+        levelCrossings,
+        attachments,
+        limitsOfShunt,
+        List.of());
+  }
+
+  /** The same layout with overlaps. */
+  public Layout withOverlaps(List<Overlap> others) {
+    return new Layout(
+        tracks,
+        points,
+        crossings,
+        signals,
+        groundFrames,
+        levelCrossings,
+        attachments,
+        limitsOfShunt,
+        others);
   }
 
   public Track track(String id) {

@@ -44,6 +44,8 @@ record Instances(
             pointsHeldInRear(),
             FlankInstances.of(layout, routes),
             noConflict,
+            new OverlapInstances(layout, routes, conflicts).set(),
+            new OverlapInstances(layout, routes, conflicts).apart(),
             distantFollows(),
             releaseHome(),
             roadClosed(),

@@ -2,6 +2,7 @@ package lockwright.railway.requirement;
 
 import java.util.List;
 import java.util.Optional;
+import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.FlankPath;
@@ -166,6 +167,58 @@ public sealed interface Requirement {
     @Override
     public String name() {
       return "no conflict";
+    }
+
+    @Override
+    public String subject() {
+      return "signals " + first + " and " + second;
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.SignalOff(first), new Subject.SignalOff(second));
+    }
+  }
+
+  /** A route, and the overlaps permitted beyond it; one or more. */
+  record OverlapSet(Route route, List<Beyond> permitted) implements Requirement {
+    @Override
+    public String name() {
+      return "overlap set";
+    }
+
+    @Override
+    public String subject() {
+      return "route " + route.name();
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(new Subject.RouteSignalled(List.of(route)));
+    }
+  }
+
+  /** Two arms, and the routes of theirs that overlaps keep apart or not; one pair or more. */
+  record OverlapsApart(String first, String second, List<Pair> pairs) implements Requirement {
+    /**
+     * Two routes that are not in conflict, with the overlaps permitted beyond each; none where it
+     * needs none.
+     *
+     * @param apart the choices of overlaps that share nothing
+     */
+    public record Pair(
+        Route first,
+        List<Beyond> beyondFirst,
+        Route second,
+        List<Beyond> beyondSecond,
+        List<Choice> apart) {}
+
+    /** An overlap beyond each; without tracks where a route needs none. */
+    public record Choice(Beyond first, Beyond second) {}
+
+    @Override
+    public String name() {
+      return "overlaps apart";
     }
 
     @Override

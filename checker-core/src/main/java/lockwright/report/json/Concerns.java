@@ -42,6 +42,12 @@ record Concerns(
           NONE,
           NONE,
           NONE);
+    } else if (requirement instanceof Requirement.OverlapSet r) {
+      return of(r.route());
+    } else if (requirement instanceof Requirement.OverlapsApart r) {
+      Stream<Route> routes =
+          r.pairs().stream().flatMap(p -> Stream.of(p.first(), p.second())).distinct();
+      return of(List.of(r.first(), r.second()), names(routes.toList()), NONE);
     } else if (requirement instanceof Requirement.DistantFollows r) {
       Stream<String> arms = r.path().posts().stream().flatMap(List::stream);
       return of(

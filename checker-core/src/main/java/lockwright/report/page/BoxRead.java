@@ -25,6 +25,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     conflicts();
     distants();
     FlankRead.write(result.required("flankPaths"), m);
+    OverlapRead.write(result.required("overlaps"), m);
     line("Compared with the signalling plan and the locking table by");
     m.close();
     signature();

@@ -27,6 +27,10 @@ final class Formula {
           List.of(
               "locked across the road(c)",
               "the gates of level crossing c stand across the road and are surely held so"),
+          List.of(
+              "meet(s, t)",
+              "routes of s and t that are not in conflict lie, each with an overlap if it needs one, and"
+                  + " no choice of the overlaps that lie keeps them apart"),
           List.of("moved(x)", "the movement that is made is one of x"),
           List.of("out(t), fresh(t)", "the tokens out of section t; those of them that are fresh"),
           List.of("always, some run", "in every state and movement of every run; in one of them"),
@@ -70,6 +74,24 @@ final class Formula {
       case "route held" ->
           always(off(signals) + AND + any(routes, false) + THEN + NOT + moved(routes.get(0)));
       case "flank protected" -> always(flank(off(signals), instance.required("id").asText()));
+      case "overlap set" ->
+          always(off(signals) + AND + any(routes, false) + THEN + overlap(routes.get(0)));
+      case "overlaps apart" ->
+          always(
+              NOT
+                  + "(off("
+                  + signals.get(0)
+                  + ")"
+                  + AND
+                  + "off("
+                  + signals.get(1)
+                  + ")"
+                  + AND
+                  + "meet("
+                  + signals.get(0)
+                  + ", "
+                  + signals.get(1)
+                  + "))");
       case "no conflict" ->
           always(NOT + "(" + conflict(signals, names(concerns.required("levers"))) + ")");
       case "box closed" -> always(closed(signals, concerns.required("levers").get(0).asText()));
@@ -159,6 +181,18 @@ final class Formula {
   static String lie(JsonNode points) {
     boolean normal = points.required("lie").asText().equals("normal");
     return (normal ? "N(" : "R(") + points.required("points").asText() + ")";
+  }
+
+  private String overlap(String route) {
+    List<String> all = new ArrayList<>();
+    for (JsonNode o : result.required("overlaps")) {
+      if (o.required("route").asText().equals(route)) {
+        List<String> points = new ArrayList<>();
+        o.required("points").forEach(p -> points.add(lie(p)));
+        all.add(points.isEmpty() ? "true" : String.join(AND, points));
+      }
+    }
+    return all.size() == 1 ? all.get(0) : "(" + String.join(")" + OR + "(", all) + ")";
   }
 
   private String flank(String off, String requirement) {

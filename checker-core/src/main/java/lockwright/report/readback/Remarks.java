@@ -16,7 +16,7 @@ final class Remarks {
   static List<Item> notChecked() {
     return Stream.of(
             "vehicles that come into a route another way than by the flanks listed",
-            "trains and their movement; overlaps",
+            "trains and their movement",
             "detection; that a track circuit or a treadle follows the trains; controls of arms that"
                 + " stay on, once on, until the lever is back",
             "points worked by hand or sprung",

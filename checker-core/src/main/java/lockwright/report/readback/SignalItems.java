@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.layout.Arm;
+import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.FlankTrap;
 import lockwright.railway.layout.NotSignalled;
@@ -83,6 +84,16 @@ final class SignalItems {
       items.add(new Item("route", route.name(), "flank trap " + trap.points(), lie));
     }
     items.add(new Item("route", route.name(), "ends at", Words.end(route.end())));
+    for (Beyond beyond : Beyond.of(box.layout(), route)) {
+      items.add(new Item("route", route.name(), "overlap", Words.list(beyond.tracks())));
+      beyond.points().forEach(p -> overlap(route, p));
+    }
+  }
+
+  private void overlap(Route route, PointsOnRoute passed) {
+    items.add(
+        new Item(
+            "route", route.name(), "overlap, points " + passed.points(), Words.passed(passed)));
   }
 
   private void points(String name, String kind, PointsOnRoute passed, boolean running) {

@@ -33,7 +33,17 @@ class CatalogueTest {
             .signal("1", Arm.STOP, "a", "b")
             .signal("2", Arm.STOP, "a", "b")
             .signal("4", Arm.DISTANT, "a", "b")
-            .signal("5", Arm.STOP, "b", "a");
+            .signal("5", Arm.STOP, "b", "a")
+            .tracks("g", "h", "i", "k")
+            .joint("g", "h")
+            .joint("h", "i")
+            .joint("i", "k")
+            .limit(Attachment.Limit.BLOCK, "g", "k")
+            .signal("6", Arm.STOP, "g", "h")
+            .signal("7", Arm.STOP, "h", "i")
+            .signal("8", Arm.STOP, "k", "i")
+            .signal("9", Arm.STOP, "i", "h")
+            .overlap("7", "i");
     List<Section> sections = List.of(Frames.section("line", "c", "pit"));
     return Derivation.derive(
             drawing.layout(), Frames.of(drawing.layout(), List.of("3"), 1, sections), sections)

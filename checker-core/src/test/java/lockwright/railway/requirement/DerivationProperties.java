@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.FlankPath;
@@ -119,6 +120,18 @@ class DerivationProperties {
       r.flanks().forEach(f -> f.paths().forEach(p -> paths.add(f.route().name() + words(p))));
       return id + " " + paths;
     }
+    if (requirement instanceof Requirement.OverlapSet r) {
+      return id + " " + new TreeSet<>(r.permitted().stream().map(o -> words(o)).toList());
+    }
+    if (requirement instanceof Requirement.OverlapsApart r) {
+      TreeSet<String> pairs = new TreeSet<>();
+      for (Requirement.OverlapsApart.Pair p : r.pairs()) {
+        TreeSet<String> apart = new TreeSet<>();
+        p.apart().forEach(c -> apart.add(words(c.first()) + " and " + words(c.second())));
+        pairs.add(p.first().name() + " | " + p.second().name() + " | " + apart);
+      }
+      return id + " " + pairs;
+    }
     if (requirement instanceof Requirement.NoConflict r) {
       return id + " " + r.conflicts().size() + " " + r.always() + r.closing().orElse("");
     }
@@ -135,6 +148,13 @@ class DerivationProperties {
       return id + " " + names(r.routes());
     }
     return id;
+  }
+
+  private static String words(Beyond overlap) {
+    return overlap.tracks()
+        + ""
+        + overlap.points().stream().map(p -> p.points() + " " + words(p.lie())).toList()
+        + overlap.crossings();
   }
 
   private static String words(FlankPath path) {
@@ -165,6 +185,13 @@ class DerivationProperties {
             .flatMap(r -> ((Requirement.FlankProtected) r).flanks().stream())
             .flatMap(f -> f.paths().stream())
             .toList();
+    List<Requirement.OverlapsApart.Pair> pairs =
+        derived.requirements().stream()
+            .filter(Requirement.OverlapsApart.class::isInstance)
+            .flatMap(r -> ((Requirement.OverlapsApart) r).pairs().stream())
+            .toList();
+    seen("with overlaps never apart", pairs.stream().anyMatch(p -> p.apart().isEmpty()));
+    seen("with overlaps apart by choice", pairs.stream().anyMatch(p -> !p.apart().isEmpty()));
     seen(
         "with a flank guarded by signals alone",
         flanks.stream().anyMatch(p -> !p.guards().isEmpty() && p.away().isEmpty()));
@@ -236,6 +263,6 @@ class DerivationProperties {
     SEEN.forEach((what, times) -> System.out.println(what + ": " + times));
     assertThat(SEEN)
         .allSatisfy((what, times) -> assertThat(times).as(what).isGreaterThan(LAYOUTS / 100));
-    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(18);
+    assertThat(SEEN.keySet().stream().filter(w -> w.contains("'"))).hasSize(20);
   }
 }

@@ -15,6 +15,7 @@ import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.Overlap;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.Track;
@@ -34,6 +35,7 @@ public final class Drawing {
   private final List<LevelCrossing> levelCrossings = new ArrayList<>();
   private final Map<TrackEnd, Attachment> attachments = new HashMap<>();
   private final Set<TrackEnd> limitsOfShunt = new HashSet<>();
+  private final List<Overlap> overlaps = new ArrayList<>();
 
   /** Tracks of a passenger line. */
   public Drawing tracks(String... ids) {
@@ -169,7 +171,13 @@ public final class Drawing {
         groundFrames,
         levelCrossings,
         attachments,
-        limitsOfShunt);
+        limitsOfShunt,
+        overlaps);
+  }
+
+  public Drawing overlap(String signal, String... along) {
+    overlaps.add(new Overlap(signal, List.of(along), NOWHERE));
+    return this;
   }
 
   private TrackEnd free(String track) {

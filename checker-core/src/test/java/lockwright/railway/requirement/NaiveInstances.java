@@ -60,6 +60,7 @@ final class NaiveInstances {
     }
     all.addAll(new NaiveFlank(walk, layout).instances());
     noConflict(layout, frame, routes, conflicts, all);
+    all.addAll(new NaiveOverlaps(walk, layout).instances());
     for (Signal s : layout.signals()) {
       if (s.arm() == Arm.DISTANT && !s.fixed()) {
         String path = distants.stream().filter(d -> d.startsWith(s.id() + " ")).findFirst().get();

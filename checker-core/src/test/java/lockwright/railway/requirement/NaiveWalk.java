@@ -104,7 +104,7 @@ final class NaiveWalk {
     return onward.getOrDefault(left, List.of());
   }
 
-  private static String over(Attachment a, Attachment b, TrackEnd to) {
+  static String over(Attachment a, Attachment b, TrackEnd to) {
     if (a.equals(new Attachment.Joint(to))) {
       return "";
     }

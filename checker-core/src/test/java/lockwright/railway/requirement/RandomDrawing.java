@@ -2,6 +2,7 @@ package lockwright.railway.requirement;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -10,6 +11,7 @@ import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Attachment;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Leg;
+import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.TrackEnd;
 import lockwright.railway.section.Section;
 
@@ -34,6 +36,7 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
     signals(drawing, drawing.layout(), random);
     groundFrames(drawing, drawing.layout(), random);
     levelCrossings(drawing, drawing.layout(), random);
+    overlaps(drawing, drawing.layout(), random);
     Layout layout = drawing.layout();
     List<String> bolted =
         layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(3) == 0).toList();
@@ -102,6 +105,37 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
         Arm arm = random.nextInt(3) == 0 ? Arm.DISTANT : Arm.values()[random.nextInt(4)];
         boolean fixed = arm == Arm.DISTANT && random.nextInt(4) == 0;
         drawing.signal("" + ++id, arm, post, into.get(), ways(layout, random), fixed);
+      }
+    }
+  }
+
+  /** One or two overlaps of one to three tracks beyond some stop signals, any way that leads on. */
+  private static void overlaps(Drawing drawing, Layout layout, Random random) {
+    for (Signal signal : layout.signals()) {
+      int many = signal.arm() == Arm.STOP && random.nextInt(6) > 0 ? 1 + random.nextInt(2) : 0;
+      for (int i = 0; i < many; i++) {
+        List<String> along = new ArrayList<>();
+        TrackEnd leaves = signal.stands();
+        for (int length = 1 + random.nextInt(3); length > 0; length--) {
+          TrackEnd end = leaves;
+          List<TrackEnd> on =
+              layout.attachments().keySet().stream()
+                  .filter(e -> NaiveWalk.over(layout.at(end), layout.at(e), e) != null)
+                  .sorted(Comparator.comparing(TrackEnd::toString))
+                  .toList();
+          if (on.isEmpty()) {
+            break;
+          }
+          TrackEnd enters = on.get(random.nextInt(on.size()));
+          if (along.contains(enters.track())) {
+            break;
+          }
+          along.add(enters.track());
+          leaves = enters.opposite();
+        }
+        if (!along.isEmpty()) {
+          drawing.overlap(signal.id(), along.toArray(String[]::new));
+        }
       }
     }
   }
