@@ -27,8 +27,7 @@ final class ControlAdvice {
       if (!again.followsRules()) {
         String words =
             "lever lock: lever " + lever.get() + " needs " + need.words() + ", normal to reverse";
-        return Optional.of(
-            new MissingEntry(Optional.empty(), words, MissingEntry.stopsAt(again)));
+        return Optional.of(new MissingEntry(Optional.empty(), words, MissingEntry.stopsAt(again)));
       }
     }
     return Optional.empty();

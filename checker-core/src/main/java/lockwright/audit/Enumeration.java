@@ -119,7 +119,9 @@ final class Enumeration implements Checker {
     if (steering.count() > others.count()) {
       return findInside(
           values,
-          () -> here.evaluate(values) && steering.find(values, () -> leaves(movement, elsewhere, values)));
+          () ->
+              here.evaluate(values)
+                  && steering.find(values, () -> leaves(movement, elsewhere, values)));
     }
     return findInside(
         values,
@@ -131,8 +133,7 @@ final class Enumeration implements Checker {
 
   /** Of a movement whose effects hang on quantities that the invariant does not speak of. */
   private boolean leaves(Movement movement, Condition elsewhere, int[] values) {
-    return elsewhere.evaluate(values)
-        && !inside().get(combinations.number(movement.after(values)));
+    return elsewhere.evaluate(values) && !inside().get(combinations.number(movement.after(values)));
   }
 
   @Override

@@ -67,7 +67,8 @@ final class ControlsBuilder {
     }
     if (List.of("release", "slot").contains(kind)) {
       condition.of().stream()
-          .filter(b -> plan.flatMap(PlanFile::box).filter(n -> n.text().equals(b.text())).isPresent())
+          .filter(
+              b -> plan.flatMap(PlanFile::box).filter(n -> n.text().equals(b.text())).isPresent())
           .forEach(
               b ->
                   problems.add(
@@ -211,7 +212,10 @@ final class ControlsBuilder {
                         l.lever().at()))
             .toList(),
         file.armControls().stream()
-            .map(c -> new ArmControl(c.signal().text(), contacts(c.needs(), List.of()), c.signal().at()))
+            .map(
+                c ->
+                    new ArmControl(
+                        c.signal().text(), contacts(c.needs(), List.of()), c.signal().at()))
             .toList());
   }
 

@@ -22,10 +22,11 @@ public final class ConditionWords {
         + switch (kind) {
           case "track circuit" ->
               "the track circuit of " + from + (met ? " shows clear" : " shows occupied");
-          case "release", "slot" ->
-              from + (met ? " gives the " : " takes back the ") + kind;
+          case "release", "slot" -> from + (met ? " gives the " : " takes back the ") + kind;
           case "treadle" ->
-              met ? "the treadle at " + from + " is worked" : "the treadle at " + from + " is set back";
+              met
+                  ? "the treadle at " + from + " is worked"
+                  : "the treadle at " + from + " is set back";
           case "time" ->
               met ? "the time of " + from + " has run" : "the time of " + from + " is to run anew";
           default -> throw new IllegalArgumentException("no condition of this version: " + kind);

@@ -88,9 +88,7 @@ final class ControlsReader {
   /** Tracks of a track circuit may be several; anything else is one name. */
   private List<Written> of(String kind, Fields fields) {
     List<Written> of =
-        kind.equals("track circuit")
-            ? fields.needTexts(kind)
-            : fields.text(kind).stream().toList();
+        kind.equals("track circuit") ? fields.needTexts(kind) : fields.text(kind).stream().toList();
     for (Written name : of) {
       if (!Names.isName(name.text())) {
         problems.add(
@@ -124,7 +122,13 @@ final class ControlsReader {
           Message.NOTHING_WRITTEN,
           mapping.at(),
           "nothing is written for " + thing,
-          "write '" + FROM_NORMAL + ":', '" + FROM_REVERSED + ":' or '" + BOTH + ":' and its needs");
+          "write '"
+              + FROM_NORMAL
+              + ":', '"
+              + FROM_REVERSED
+              + ":' or '"
+              + BOTH
+              + ":' and its needs");
     }
     return fields.map(
         f ->

@@ -48,7 +48,8 @@ public record SpecFolder(
   public static final String LESSONS = "lessons.yaml";
 
   private static final List<String> FILES =
-      List.of(PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, CONTROLS, WAIVERS, DRAWING, LESSONS);
+      List.of(
+          PLAN, FRAME, LOCKING_CSV, LOCKING_YAML, SECTIONS, CONTROLS, WAIVERS, DRAWING, LESSONS);
   private static final Pattern LOOKS_LIKE_ONE =
       Pattern.compile(
           "(?i).*\\.(yaml|yml|csv)|(plan|frame|locking|sections?|controls?|waivers?|drawings?|lessons?)(\\..*)?");

@@ -80,8 +80,7 @@ public sealed interface Condition {
           for (int v = 0; v < quantity.values().size(); v++) {
             from.set(v, values.get(effect.becomes().get(v)));
           }
-          return any(
-              all(effect.when(), oneOf(at, quantity, from)), all(not(effect.when()), this));
+          return any(all(effect.when(), oneOf(at, quantity, from)), all(not(effect.when()), this));
         }
       }
       return this;

@@ -36,8 +36,7 @@ final class OutsideConditions {
     return new Movement(
         new Event.ConditionChanges(condition.name(), to.equals("met")),
         List.of(
-            Need.rule(
-                quantities.is(quantity, from), quantity.key() + " is " + to + " already")),
+            Need.rule(quantities.is(quantity, from), quantity.key() + " is " + to + " already")),
         List.of(quantities.set(quantity, to)));
   }
 

@@ -34,7 +34,8 @@ class LeverLocksAndControlsTest {
   private static final String OPPOSED = "no conflict: signals 2 and 8";
   private static final String ROAD = "road closed: signal 2, level crossing Fen Lane";
   private static final String EARNED = "section signal earned: signal 1, section Tarn to Holm";
-  private static final String APART = "section signals apart: signals 1 and 2, section Tarn to Holm";
+  private static final String APART =
+      "section signals apart: signals 1 and 2, section Tarn to Holm";
 
   private static Controls without(Controls all, String signal, String lever) {
     return new Controls(
@@ -63,7 +64,9 @@ class LeverLocksAndControlsTest {
                 a instanceof Audited.Proved
                     || a instanceof Audited.Shown
                     || a instanceof Audited.Restorable);
-    assertThat(findings.audited()).extracting(a -> a.requirement().id()).contains(DISTANT, OPPOSED, ROAD);
+    assertThat(findings.audited())
+        .extracting(a -> a.requirement().id())
+        .contains(DISTANT, OPPOSED, ROAD);
   }
 
   @Test
@@ -116,8 +119,7 @@ class LeverLocksAndControlsTest {
         List.of(new LeverLock("7", List.of(), List.of(new ArmAtDanger("2")), HERE));
     Controls all = PROVED.controls();
     Findings findings =
-        Boxes.check(
-            PROVED.withControls(new Controls(all.conditions(), back, all.armControls())));
+        Boxes.check(PROVED.withControls(new Controls(all.conditions(), back, all.armControls())));
     assertThat(Boxes.movements(findings, ROAD)).containsExactly("lever 2 N>M", "lever 7 N>M");
   }
 
@@ -134,8 +136,7 @@ class LeverLocksAndControlsTest {
   void an_arm_that_its_control_lets_go_off_later_has_not_earned_it() {
     Findings findings =
         Boxes.check(
-            SECTION.withControls(
-                controlling(condition(OutsideCondition.Kind.TRACK_CIRCUIT), "1")));
+            SECTION.withControls(controlling(condition(OutsideCondition.Kind.TRACK_CIRCUIT), "1")));
     assertThat(Boxes.movements(findings, EARNED))
         .containsExactly(
             "section Tarn to Holm: start a withdrawal at Tarn End",
@@ -171,8 +172,7 @@ class LeverLocksAndControlsTest {
   /** Nothing outside happens on the way back; that the other box would help is told. */
   @Test
   void a_lever_held_reversed_by_another_box_is_not_restored() {
-    LeverLock lock =
-        new LeverLock("1", List.of(), List.of(new Contact.Outside("Given")), HERE);
+    LeverLock lock = new LeverLock("1", List.of(), List.of(new Contact.Outside("Given")), HERE);
     Box box =
         SECTION.withControls(
             new Controls(
@@ -188,11 +188,9 @@ class LeverLocksAndControlsTest {
   @Test
   void a_release_for_one_pull_is_used_up() {
     OutsideCondition onePull =
-        new OutsideCondition(
-            "Given", OutsideCondition.Kind.RELEASE, List.of("Holm"), true, HERE);
+        new OutsideCondition("Given", OutsideCondition.Kind.RELEASE, List.of("Holm"), true, HERE);
     LeverLock lock = new LeverLock("8", List.of(new Contact.Outside("Given")), List.of(), HERE);
-    Box box =
-        PROVED.withControls(new Controls(List.of(onePull), List.of(lock), List.of()));
+    Box box = PROVED.withControls(new Controls(List.of(onePull), List.of(lock), List.of()));
     assertThat(explained(box, "8", List.of()))
         .contains("  held by lever 8 leaves N only with the release Given (Holm)")
         .contains("  1. Given: Holm gives the release");

@@ -17,7 +17,8 @@ import lockwright.spec.Span;
 
 /**
  * Lever locks and arm controls for some random boxes: in a fifth of the small ones locks, in a
- * quarter of them, and in more of those with signals into a section, controls, over one condition from outside or two, and over other arms.
+ * quarter of them, and in more of those with signals into a section, controls, over one condition
+ * from outside or two, and over other arms.
  */
 final class RandomControls {
   private static final Span HERE = new Span("random", 2, 1);
@@ -28,7 +29,10 @@ final class RandomControls {
 
   private final List<String> intoSection = new ArrayList<>();
 
-  /** The signals that levers work, those into a section first; one proves only those after it, so that there is no ring. */
+  /**
+   * The signals that levers work, those into a section first; one proves only those after it, so
+   * that there is no ring.
+   */
   private final List<String> signals = new ArrayList<>();
 
   private RandomControls(Box box, Random random) {

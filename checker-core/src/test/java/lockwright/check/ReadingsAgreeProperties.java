@@ -127,8 +127,7 @@ class ReadingsAgreeProperties {
                 .filter(t -> events.get(t).equals(movement.event()))
                 .toArray());
       }
-      return new Readings(
-          working, system, names.stream().mapToInt(keys::indexOf).toArray(), cases);
+      return new Readings(working, system, names.stream().mapToInt(keys::indexOf).toArray(), cases);
     }
 
     /** And returns the states that it comes to. */
@@ -256,7 +255,9 @@ class ReadingsAgreeProperties {
         boolean isMade =
             IntStream.of(its)
                 .anyMatch(
-                    t -> made.get(t) && (!several || system.transitions().get(t).guard().holds(values)));
+                    t ->
+                        made.get(t)
+                            && (!several || system.transitions().get(t).guard().holds(values)));
         if (isMade || condition != null) {
           Condition forbidden = condition == null ? Condition.FALSE : condition;
           same(

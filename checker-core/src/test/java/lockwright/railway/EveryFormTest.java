@@ -65,8 +65,7 @@ class EveryFormTest {
             "Train arrived, treadle [approach], false",
             "Time run, time [2 minutes], false");
     assertThat(box.controls().leverLocks())
-        .extracting(
-            l -> l.lever() + " " + words(l.leavingNormal()) + words(l.leavingReversed()))
+        .extracting(l -> l.lever() + " " + words(l.leavingNormal()) + words(l.leavingReversed()))
         .containsExactly(
             "4 [Fen accepts, Platform clear][]",
             "7 [arm 2 at danger, Platform clear, Train arrived][arm 2 at danger]",

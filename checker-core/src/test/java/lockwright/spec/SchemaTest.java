@@ -31,7 +31,17 @@ class SchemaTest {
       Path.of("..", "maven-plugin/src/main/resources/lockwright/maven/new-box/box");
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "frame", "locking", "sections", "controls", "waivers", "drawing", "lessons"})
+  @ValueSource(
+      strings = {
+        "plan",
+        "frame",
+        "locking",
+        "sections",
+        "controls",
+        "waivers",
+        "drawing",
+        "lessons"
+      })
   void a_schema_is_itself_valid(String name) throws IOException {
     SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     JsonNode schema = new ObjectMapper().readTree(schemaOf(name).toFile());
@@ -48,7 +58,14 @@ class SchemaTest {
     for (Path spec : goodSpecs()) {
       for (String name :
           List.of(
-              "plan", "frame", "locking", "sections", "controls", "waivers", "drawing", "lessons")) {
+              "plan",
+              "frame",
+              "locking",
+              "sections",
+              "controls",
+              "waivers",
+              "drawing",
+              "lessons")) {
         Path file = spec.resolve(name + ".yaml");
         if (Files.exists(file)) {
           files++;

@@ -10,8 +10,7 @@ import lockwright.spec.Span;
  *     slot, the track of a treadle, how long a time is
  * @param onePull whether it is used up as a lever that needs it leaves N; a release only
  */
-public record OutsideCondition(
-    String name, Kind kind, List<String> of, boolean onePull, Span at) {
+public record OutsideCondition(String name, Kind kind, List<String> of, boolean onePull, Span at) {
   public OutsideCondition {
     of = List.copyOf(of);
     if (onePull && kind != Kind.RELEASE) {

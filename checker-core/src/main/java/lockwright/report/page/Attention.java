@@ -94,7 +94,9 @@ final class Attention {
         .close();
     if (restoring.has("helped")) {
       String run = restoring.required("helped").asText();
-      m.open("p").text("With what others do at the instruments, or outside, it can be gone on with, to all ");
+      m.open("p")
+          .text(
+              "With what others do at the instruments, or outside, it can be gone on with, to all ");
       m.text("levers normal: ").link(anchors.of("run", run), run).close();
     }
   }

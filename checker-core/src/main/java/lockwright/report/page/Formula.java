@@ -13,7 +13,9 @@ final class Formula {
   /** What the words of a formula mean. */
   static final List<List<String>> WORDS =
       List.of(
-          List.of("off(s)", "arm s is off where off is the danger: its lever is not fully N, and no"
+          List.of(
+              "off(s)",
+              "arm s is off where off is the danger: its lever is not fully N, and no"
                   + " control holds it on"),
           List.of("clear(s)", "arm s is off, with its lever fully R, and no control holds it on"),
           List.of("N(p), R(p)", "points p lie normal, or reverse"),
@@ -104,12 +106,7 @@ final class Formula {
                   + ")");
       case "one token out" -> always("out(" + sections.get(0) + ") \u2264 1");
       case "section signal earned" ->
-          always(
-              goesOff(signals.get(0))
-                  + THEN
-                  + "fresh("
-                  + sections.get(0)
-                  + ") \u2265 1");
+          always(goesOff(signals.get(0)) + THEN + "fresh(" + sections.get(0) + ") \u2265 1");
       case "section signals apart" ->
           always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
       case "siding locked" ->
@@ -129,9 +126,7 @@ final class Formula {
         return "a movement brings about off(" + signal + ")";
       }
     }
-    return "lever "
-        + anchors.part("signal", signal).required("lever").asText()
-        + " leaves N";
+    return "lever " + anchors.part("signal", signal).required("lever").asText() + " leaves N";
   }
 
   private static String always(String what) {

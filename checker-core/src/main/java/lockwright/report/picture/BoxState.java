@@ -168,8 +168,8 @@ final class BoxState {
   }
 
   /**
-   * The levers, points, gates, locks and conditions whose places were asked for, in the order in which they
-   * were.
+   * The levers, points, gates, locks and conditions whose places were asked for, in the order in
+   * which they were.
    */
   Set<String> asked() {
     return Collections.unmodifiableSet(asked);

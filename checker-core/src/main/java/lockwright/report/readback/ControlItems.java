@@ -31,7 +31,8 @@ final class ControlItems {
     }
     for (ArmControl control : box.controls().armControls()) {
       items.add(
-          new Item("arm controls", "", control.signal(), "off only with " + words(control.needs())));
+          new Item(
+              "arm controls", "", control.signal(), "off only with " + words(control.needs())));
     }
     return items;
   }

@@ -132,10 +132,7 @@ public final class Movements {
       List<String> of = new ArrayList<>();
       condition.required("of").forEach(o -> of.add(o.asText()));
       return ConditionWords.change(
-          name,
-          condition.required("kind").asText(),
-          of,
-          event.required("met").asBoolean());
+          name, condition.required("kind").asText(), of, event.required("met").asBoolean());
     }
     String from = event.required("from").asText();
     boolean reverse = from.equals("N") || move.to().equals("R");
