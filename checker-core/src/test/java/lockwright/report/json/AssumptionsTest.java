@@ -38,6 +38,7 @@ class AssumptionsTest {
     Results.json(Results.SECTION).get("assumptions").forEach(all::add);
     Results.json(Results.CLOSING).get("assumptions").forEach(all::add);
     Results.json(Results.SIDING).get("assumptions").forEach(all::add);
+    Results.json(Results.FORMS).get("assumptions").forEach(all::add);
     for (JsonNode a : all) {
       file.add(
           "| "
