@@ -86,7 +86,7 @@ public record Assumption(String id, String words, String appliesTo, String secti
     if (controls.proveArms()) {
       all.add(
           new Assumption(
-              "arms proved",
+              "arm contacts",
               "what proves an arm does so only with that arm fully at danger, or fully off",
               "boxes whose controls prove arms",
               null,

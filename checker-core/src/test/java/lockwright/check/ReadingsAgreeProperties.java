@@ -15,6 +15,7 @@ import lockwright.encode.Encoded;
 import lockwright.encode.Encoder;
 import lockwright.encode.Restoring;
 import lockwright.railway.Box;
+import lockwright.railway.control.Controls;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Route;
 import lockwright.railway.locking.Entry;
@@ -51,6 +52,7 @@ class ReadingsAgreeProperties {
   private static final int STATES = 150;
   private static final int WAYS = 2;
   private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
+  private static final Map<String, Integer> BOXES_WITH_CONTROLS = new TreeMap<>();
 
   @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
   void each_says_the_same_of_each_state(@ForAll long seed) {
@@ -64,6 +66,16 @@ class ReadingsAgreeProperties {
         .map(Entry::kind)
         .distinct()
         .forEach(k -> BOXES_WITH.merge(k, 1, Integer::sum));
+    Controls controls = box.controls();
+    count("lever locks", !controls.leverLocks().isEmpty());
+    count("arm controls", !controls.armControls().isEmpty());
+    count("arms proved", controls.proveArms());
+    List<Event> events = encoded.names().events();
+    count("signals that go off by control", events.stream().distinct().count() < events.size());
+  }
+
+  private static void count(String what, boolean has) {
+    BOXES_WITH_CONTROLS.merge(what, has ? 1 : 0, Integer::sum);
   }
 
   /** Two tokens and two locks, of which one lets go; random boxes have one of each, or two. */
@@ -110,6 +122,12 @@ class ReadingsAgreeProperties {
     System.out.println("boxes with each kind of entry: " + BOXES_WITH);
     assertThat(BOXES_WITH).containsOnlyKeys(Entry.Kind.values());
     assertThat(BOXES_WITH.values()).allMatch(n -> n >= 20);
+  }
+
+  @AfterContainer
+  static void levers_were_locked_and_arms_controlled_from_outside() {
+    System.out.println("boxes with controls: " + BOXES_WITH_CONTROLS);
+    assertThat(BOXES_WITH_CONTROLS.values()).allMatch(n -> n >= 10);
   }
 
   /**

@@ -17,6 +17,10 @@ import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.control.ArmControl;
+import lockwright.railway.control.Contact;
+import lockwright.railway.control.Controls;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Expectation;
 import lockwright.report.Expectations;
@@ -58,6 +62,10 @@ final class Results {
   /** A box with a closing lever over opposed routes. */
   static final Findings CLOSING = check(box(BoxBuilder.read(boxes("opposed-through-signals"))));
 
+  /** A box with a signal into a section whose control lets it go off once too often. */
+  static final Findings CONTROLLED =
+      check(controlled(box(BoxBuilder.read(boxes("calling-on-proved")))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -87,11 +95,21 @@ final class Results {
           FORMS,
           STRANDED,
           CLOSING,
+          CONTROLLED,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);
 
   private Results() {}
+
+  private static Box controlled(Box box) {
+    Span here = new Span("controls.yaml", 1, 1);
+    OutsideCondition clear =
+        new OutsideCondition(
+            "Line clear", OutsideCondition.Kind.TRACK_CIRCUIT, List.of("line"), false, here);
+    ArmControl control = new ArmControl("1", List.of(new Contact.Outside("Line clear")), here);
+    return box.withControls(new Controls(List.of(clear), List.of(), List.of(control)));
+  }
 
   private static Expectation expectation(String id, Optional<Expectation.Waiver> waiver) {
     return new Expectation(

@@ -16,10 +16,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.control.ArmControl;
+import lockwright.railway.control.Contact;
 import lockwright.railway.control.Controls;
+import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
+import lockwright.spec.Span;
 import lockwright.working.Hold;
 import lockwright.working.Movement;
 import lockwright.working.Need;
@@ -140,6 +144,46 @@ class LearnersLockingTest {
     assertThat(met)
         .containsExactly(
             "empty N", "fresh M", "fresh N", "fresh R", "other M", "other N", "other R");
+  }
+
+  /** 4.3: signals with a control go off by their levers, and by what controls them. */
+  @Test
+  void the_script_sees_controlled_signals_go_off_as_working_does() {
+    Span here = new Span("test", 1, 1);
+    Box box =
+        BoxBuilder.read(Path.of("src/test/resources/boxes/calling-on-proved"))
+            .box()
+            .orElseThrow()
+            .withLocking(List.of())
+            .withControls(
+                new Controls(
+                    List.of(
+                        new OutsideCondition(
+                            "Given", OutsideCondition.Kind.SLOT, List.of("Holm"), false, here)),
+                    List.of(),
+                    List.of(
+                        new ArmControl("1", List.of(new Contact.Outside("Given")), here),
+                        new ArmControl("2", List.of(new Contact.ArmAtDanger("1")), here))));
+    Working working = Working.parted(box);
+    String fresh = "section Tarn to Holm: fresh tokens";
+    Set<String> usedUp = new TreeSet<>();
+    try (Scripted script =
+        new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {
+      Compared compared = new Compared(box, working, script);
+      Random random = new Random(1913);
+      State state = compared.state(script.beginning());
+      for (int step = 0; step < 1500; step++) {
+        Event event = chosen(compared.free(state), random);
+        State next = compared.make(state, event);
+        if (!state.values().get(fresh).equals("0")
+            && next.values().get(fresh).equals("0")
+            && !(event instanceof Event.AtInstrument)) {
+          usedUp.add(event.key());
+        }
+        state = next;
+      }
+    }
+    assertThat(usedUp).contains("lever 1 N>M", "lever 2 N>M", "condition Given: becomes met");
   }
 
   /** Levers more often than what is done at instruments, of which there are many. */

@@ -99,7 +99,7 @@ class LearnersFrameTest {
     }
   }
 
-  /** Levers, points of ground frames, their locks and gates anywhere, reachable or not. */
+  /** Levers, points of ground frames, locks, gates and conditions anyhow, reachable or not. */
   private static Map<String, String> anyState(Taught taught, Random random) {
     Map<String, String> state = new TreeMap<>();
     Working.parted(taught.box())
@@ -108,6 +108,8 @@ class LearnersFrameTest {
             q -> {
               if (q.values().equals(List.of("N", "M", "R")) || q.key().contains(": lock of ")) {
                 state.put(q.key(), q.values().get(random.nextInt(3)));
+              } else if (q.key().startsWith("condition ")) {
+                state.put(q.key(), q.values().get(random.nextInt(2)));
               }
             });
     return state;
