@@ -113,7 +113,7 @@ class ReadingsAgreeProperties {
   void each_says_the_same_of_overlaps_over_points_ahead() {
     for (String folder : List.of("overlap-over-points-ahead", "overlap-beyond-the-home")) {
       Box box = Boxes.test(folder);
-      Readings.of(Working.parted(box), Encoder.parted(box).system()).every(box, new Random(3));
+      Readings.of(Working.parted(box), Encoder.parted(box)).every(box, new Random(3));
     }
   }
 
@@ -279,6 +279,9 @@ class ReadingsAgreeProperties {
         Condition condition = breach.movements().get(event);
         int[] its = cases.get(event);
         boolean several = its.length > 1;
+        if (several && free(its, values) != movement.needs().evaluate(state)) {
+          continue; // Locks broken already: the box never comes here, see movements().
+        }
         boolean isMade =
             IntStream.of(its)
                 .anyMatch(
@@ -294,6 +297,10 @@ class ReadingsAgreeProperties {
               several ? Condition.all(forbidden, movement.needs()) : forbidden);
         }
       }
+    }
+
+    private boolean free(int[] its, int[] values) {
+      return IntStream.of(its).anyMatch(t -> system.transitions().get(t).guard().holds(values));
     }
 
     private static void same(String what, State state, boolean holds, Condition condition) {

@@ -67,7 +67,8 @@ class ControlsInWordsTest {
             BOX.distantPaths(),
             List.of(),
             BOX.drawing(),
-            BOX.controls());
+            BOX.controls(),
+            List.of());
     Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
     JsonNode json = new JsonMapper().readTree(ResultJson.bytes(findings));
     JsonNode run =
