@@ -27,7 +27,7 @@ class DerivationProperties {
   private static final int LAYOUTS = 800;
   private static final TreeMap<String, Integer> SEEN = new TreeMap<>();
 
-  @Property(tries = LAYOUTS, shrinking = ShrinkingMode.OFF)
+  @Property(tries = LAYOUTS, seed = "1889", shrinking = ShrinkingMode.OFF)
   void all_that_is_derived_equals_what_a_naive_walk_finds(@ForAll("drawn") RandomDrawing drawn) {
     Derived derived = Derivation.derive(drawn.layout(), drawn.frame(), drawn.sections());
     NaiveWalk naive = new NaiveWalk(drawn.layout());
