@@ -296,13 +296,11 @@ class RandomBoxesProperties {
   @AfterContainer
   static void overlaps_are_proved_in_some_boxes_and_broken_in_others() {
     System.out.println("overlaps: " + OVERLAPS);
-    assertThat(OVERLAPS)
-        .containsKeys(
-            "overlap set: proved",
-            "overlap set: brokenby",
-            "overlaps apart: proved",
-            "overlaps apart: brokenby");
-    assertThat(OVERLAPS.values()).allMatch(n -> n >= 3);
+    // Two arms off with their overlaps lying against each other are rarer: ReadingsAgreeProperties.
+    for (String seen :
+        List.of("overlap set: brokenby", "overlap set: proved", "overlaps apart: proved")) {
+      assertThat(OVERLAPS.getOrDefault(seen, 0)).as(seen).isGreaterThanOrEqualTo(3);
+    }
   }
 
   @AfterContainer
