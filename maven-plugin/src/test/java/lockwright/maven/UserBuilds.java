@@ -39,7 +39,7 @@ class UserBuilds {
   void a_copy_of_the_proved_example_is_green() throws Exception {
     copy(EXAMPLES.resolve("proved/quillby"), place);
     Build build = verify();
-    assertThat(build.log()).contains("Quillby: 67 requirements of safety proved, 34 possibilities");
+    assertThat(build.log()).contains("Quillby: 79 requirements of safety proved, 34 possibilities");
     assertThat(build.exitCode()).isZero();
     assertThat(place.resolve("target/lockwright/result.json")).isNotEmptyFile();
   }
@@ -84,15 +84,15 @@ class UserBuilds {
     assertThat(build.exitCode()).isEqualTo(1);
     assertThat(build.log())
         .contains(
-            "44 requirements of safety proved, 31 possibilities",
-            "2 of 75 requirements fail (2 broken)")
+            "60 requirements of safety proved, 31 possibilities",
+            "2 of 91 requirements fail (2 broken)")
         .doesNotContain("not marked @threadSafe");
     assertThat(build.errors())
         .containsAll(Files.readAllLines(example.resolve("expected.txt")).subList(1, 12));
     assertThat(Files.readString(place.resolve("one/target/lockwright/check.txt")))
-        .contains("\nnone of 75 requirements fails\n");
+        .contains("\nnone of 91 requirements fails\n");
     assertThat(Files.readString(place.resolve("two/target/lockwright/check.txt")))
-        .contains("\n2 of 75 requirements fail (2 broken)\n");
+        .contains("\n2 of 91 requirements fail (2 broken)\n");
   }
 
   /** The last line of a red build is a command, which is run as it stands. */
