@@ -12,6 +12,7 @@ import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.words.Quantity;
+import lockwright.system.Among;
 import lockwright.system.Term;
 
 /**
@@ -44,6 +45,20 @@ record Apparatus(Box box, Vocabulary words) {
 
   Term lie(String points, Lie lie) {
     return words.is(mover(points), lie == Lie.NORMAL ? Position.N : Position.R);
+  }
+
+  /** That points do not lie otherwise, in so far as a position of their own says it. */
+  Optional<Among> ownLie(String points, List<Lie> lies) {
+    return box.layout().pointsOfGroundFrames().containsKey(points)
+        ? Optional.of(
+            words.among(
+                Quantity.points(points),
+                lies.stream().map(l -> at(l).name()).distinct().toArray(String[]::new)))
+        : Optional.empty();
+  }
+
+  private static Position at(Lie lie) {
+    return lie == Lie.NORMAL ? Position.N : Position.R;
   }
 
   Term partWay(String points) {

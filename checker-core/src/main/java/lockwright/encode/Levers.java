@@ -141,6 +141,7 @@ final class Levers {
     does.addAll(turns.does(lever.id(), stroke));
     if (stroke.from() == Position.N) {
       needs.addAll(turns.needs(lever.id()));
+      needs.add(new Detectors(new Apparatus(box, words), strokes).free(lever.id()));
       leavesNormal(lever, needs, does);
     }
     if (stroke.from() == Position.R
@@ -204,6 +205,7 @@ final class Levers {
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
+    clauses.addAll(new Detectors(new Apparatus(box, words), strokes).clauses());
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
         clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));

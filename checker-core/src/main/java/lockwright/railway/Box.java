@@ -3,6 +3,7 @@ package lockwright.railway;
 import java.util.List;
 import java.util.Optional;
 import lockwright.railway.drawing.Drawing;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -90,11 +91,21 @@ public record Box(
     return with(locking, sections, other);
   }
 
+  /** The same box with something else between levers and what they work; nothing follows of it. */
+  public Box withConnections(Connections connections) {
+    return with(new Frame(frame.levers(), connections), locking, sections, drawing);
+  }
+
   private Box with(List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
+    return with(frame, entries, otherSections, otherDrawing);
+  }
+
+  private Box with(
+      Frame otherFrame, List<Entry> entries, List<Section> otherSections, Drawing otherDrawing) {
     return new Box(
         name,
         layout,
-        frame,
+        otherFrame,
         entries,
         otherSections,
         routes,

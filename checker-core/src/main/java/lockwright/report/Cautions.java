@@ -20,7 +20,7 @@ public final class Cautions {
       List.of(
           "trains and their movement",
           "track circuits, treadles and electric lever locks other than by token",
-          "arm controls, detection and slots",
+          "arm controls and slots",
           "overlaps",
           "flank protection by points and signals",
           "points worked by hand or sprung",

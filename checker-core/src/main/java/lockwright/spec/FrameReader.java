@@ -24,9 +24,11 @@ final class FrameReader {
           OUT_OF_USE);
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
+  private static final String DETECTION = "detection";
 
   private final Problems problems;
   private final Shape shape;
+  private final List<FrameFile.Detection> detections = new ArrayList<>();
 
   private FrameReader(Problems problems) {
     this.problems = problems;
@@ -71,7 +73,7 @@ final class FrameReader {
       }
       levers.add(lever(field));
     }
-    return new FrameFile(List.copyOf(levers));
+    return new FrameFile(List.copyOf(levers), List.copyOf(detections));
   }
 
   private FrameFile.Lever lever(Node.Field field) {
@@ -96,12 +98,21 @@ final class FrameReader {
     }
     String work = works.get(0);
     Optional<Fields> fields = shape.fields(field.value(), thing, keys(work));
+    fields.ifPresent(f -> connections(field.key(), f));
     return new FrameFile.Lever(
         field.key(), fields.map(Fields::label).orElse(""), fields.flatMap(f -> work(work, f)));
   }
 
+  /** What lies between the lever and what it works. */
+  private void connections(Written lever, Fields fields) {
+    if (fields.get(DETECTION).isPresent()) {
+      detections.add(new FrameFile.Detection(lever, fields.needTexts(DETECTION)));
+    }
+  }
+
   private static List<String> keys(String work) {
     return switch (work) {
+      case "signal" -> List.of(work, DETECTION, "label");
       case "points" -> List.of(work, ECONOMICAL, "label");
       case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");

@@ -55,6 +55,7 @@ final class FrameMovements {
     }
     if (stroke.from() == Position.N) {
       rules(lever, needs);
+      needs.addAll(new Wires(box, apparatus, strokes).needs(lever));
       leavesNormal(lever, needs, effects);
     }
     turns(lever, stroke, effects);

@@ -89,7 +89,7 @@ public final class RandomBox {
             derived.conflicts(),
             derived.distantPaths(),
             derived.requirements());
-    return bare.withLocking(new RandomTable(bare, random).entries());
+    return RandomConnections.of(bare.withLocking(new RandomTable(bare, random).entries()));
   }
 
   private Layout layout() {

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Connections;
+import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
@@ -51,6 +53,7 @@ public final class HandBox {
   private final List<Section> sections = new ArrayList<>();
   private final List<Route> routes = new ArrayList<>();
   private final List<Requirement> requirements = new ArrayList<>();
+  private final List<Detection> detections = new ArrayList<>();
 
   /** A lever that works a signal of its own number. */
   public HandBox signal(String id, Arm arm) {
@@ -96,6 +99,12 @@ public final class HandBox {
   public HandBox groundFrame(String groundFrame, String... its) {
     Arrays.stream(its).forEach(this::pointsOnly);
     groundFrames.add(new GroundFrame(groundFrame, "", List.of(its), HERE));
+    return this;
+  }
+
+  /** Detectors in the wire of an arm. */
+  public HandBox detection(String lever, String... its) {
+    detections.add(new Detection(lever, List.of(its), HERE));
     return this;
   }
 
@@ -205,7 +214,7 @@ public final class HandBox {
     return new Box(
         "by hand",
         layout,
-        new Frame(levers),
+        new Frame(levers, new Connections(detections)),
         entries,
         sections,
         routes,

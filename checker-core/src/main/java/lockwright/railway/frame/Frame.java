@@ -5,9 +5,14 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /** The levers, in order of their numbers; each thing is worked by one lever at most. */
-public record Frame(List<Lever> levers) {
+public record Frame(List<Lever> levers, Connections connections) {
   public Frame {
     levers = List.copyOf(levers);
+  }
+
+  /** A frame with a rod or a wire, in order, to everything. */
+  public Frame(List<Lever> levers) {
+    this(levers, Connections.PLAIN);
   }
 
   public Lever lever(String id) {

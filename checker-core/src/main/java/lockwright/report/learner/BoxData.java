@@ -16,14 +16,15 @@ final class BoxData {
   static String of(JsonNode result) {
     JsonNode layout = result.required("layout");
     ObjectNode data = JSON.createObjectNode();
-    data.set("levers", only(result.required("levers"), "id", "work"));
+    data.set("levers", only(result.required("levers"), "id", "work", "detection"));
     ArrayNode locking =
         only(result.required("locking"), "text", "kind", "lever", "others", "when", "holds", "at");
     locking.forEach(entry -> ((ObjectNode) entry).put("at", place(entry.required("at"))));
     data.set("locking", locking);
     data.set("sections", result.required("sections").deepCopy());
-    data.set("routes", only(result.required("routes"), "signal", "end"));
+    data.set("routes", only(result.required("routes"), "signal", "end", "points"));
     ObjectNode parts = data.putObject("layout");
+    parts.set("points", only(layout.required("points"), "id", "lever", "boltLever"));
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(
         "groundFrames",

@@ -18,8 +18,16 @@ final class LeverItems {
                     "levers",
                     "",
                     l.id(),
-                    work(l.work()) + order(box, l) + PlanItems.label(l.id(), l.label())))
+                    work(l.work())
+                        + connections(box, l)
+                        + order(box, l)
+                        + PlanItems.label(l.id(), l.label())))
         .toList();
+  }
+
+  private static String connections(Box box, Lever lever) {
+    List<String> detected = box.frame().connections().detected(lever.id());
+    return detected.isEmpty() ? "" : ", with detection of points " + Words.list(detected);
   }
 
   /** Of a closing lever: whether it goes over after its signals, or they after it. */

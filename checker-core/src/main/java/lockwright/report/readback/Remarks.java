@@ -18,7 +18,7 @@ final class Remarks {
             "flank protection by points and by signals; of flank protection, only the flank traps"
                 + " listed with the routes are checked",
             "trains and their movement; overlaps",
-            "track circuits, treadles, detection, slots, and electric locks other than by token",
+            "track circuits, treadles, slots, and electric locks other than by token",
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",
             "collars, order and rotation locking, loss of power, other boxes",

@@ -177,6 +177,41 @@ var Apparatus = function (box) {
     return left;
   }
 
+  // 2.8: how points lie, whether a bolt of them is in, and what their detector does to the wire of an arm.
+
+  function pointsOf(id) {
+    return box.layout.points.filter(function (points) { return points.id === id; })[0];
+  }
+
+  function lies(passed, state) {
+    var own = pointsOf(passed.points);
+    var stands = own.lever ? state['lever ' + own.lever] : state['points ' + own.id];
+    return stands === (passed.lie === 'normal' ? 'N' : 'R');
+  }
+
+  function boltWanting(id, state) {
+    var own = pointsOf(id);
+    if (!own.boltLever) {
+      return false;
+    }
+    var stands = state['lever ' + own.boltLever];
+    var work = workOf(own.boltLever);
+    return work.kind === 'points' ? stands === 'M' : stands !== (work.normal === 'in' ? 'N' : 'R');
+  }
+
+  function detectorClears(id, signal, state) {
+    return box.routes.some(function (route) {
+      if (route.signal !== signal) {
+        return false;
+      }
+      var here = route.points.filter(function (passed) { return passed.points === id; })[0];
+      if (here) {
+        return lies(here, state) ? !boltWanting(id, state) : false;
+      }
+      return route.points.every(function (passed) { return lies(passed, state); });
+    });
+  }
+
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
   function besides(id, work, from) {
     var needs = [];
@@ -199,7 +234,7 @@ var Apparatus = function (box) {
     return needs;
   }
 
-  function ofLever(id, work) {
+  function ofLever(id, work, detected) {
     var own = 'lever ' + id;
     var combinations = naming(id).filter(function (number) { return !ofMovement(rules[number]); });
     var starts = naming(id).filter(function (number) {
@@ -222,6 +257,11 @@ var Apparatus = function (box) {
         (from === 'N' ? starts : []).forEach(function (number) {
           if (keepsFromStarting(rules[number], state)) {
             lacks(box.locking[number].text, number);
+          }
+        });
+        (from === 'N' ? detected : []).forEach(function (points) {
+          if (!detectorClears(points, work.signal, state)) {
+            lacks('the detector at points ' + points + ' bars the wire: they, or their bolt, do not lie for the arm');
           }
         });
         more.forEach(function (need) {
@@ -462,7 +502,7 @@ var Apparatus = function (box) {
     section.counted = sectionSignals(section).length !== 0;
   });
   box.levers.filter(function (l) { return moves(l.work); }).forEach(function (l) {
-    ofLever(l.id, l.work);
+    ofLever(l.id, l.work, l.detection || []);
   });
   box.layout.groundFrames.forEach(function (frame) {
     var section = box.sections.filter(function (s) { return s.name === frame.releaseSection; })[0];

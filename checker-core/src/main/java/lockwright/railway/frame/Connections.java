@@ -1,0 +1,26 @@
+package lockwright.railway.frame;
+
+import java.util.List;
+
+/**
+ * What lies between levers and what they work, where it is more than a rod or a wire in order;
+ * `docs/meaning.md` 2.8.
+ *
+ * @param detections one at most for each lever
+ */
+public record Connections(List<Detection> detections) {
+  /** A rod or a wire in order to everything. */
+  public static final Connections PLAIN = new Connections(List.of());
+
+  public Connections {
+    detections = List.copyOf(detections);
+  }
+
+  /** The points that the wire of an arm's lever detects; mostly none. */
+  public List<String> detected(String lever) {
+    return detections.stream()
+        .filter(d -> d.lever().equals(lever))
+        .flatMap(d -> d.points().stream())
+        .toList();
+  }
+}

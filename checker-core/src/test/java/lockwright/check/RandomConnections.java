@@ -1,0 +1,42 @@
+package lockwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Connections;
+import lockwright.railway.frame.Detection;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.locking.Entry;
+import lockwright.spec.Span;
+
+/** What lies between lever and ground in a share of the random boxes. */
+final class RandomConnections {
+  private static final Span HERE = new Span("random", 1, 1);
+
+  private RandomConnections() {}
+
+  /** The same box, in some cases with detection, which depends on its locking table. */
+  static Box of(Box box) {
+    Random random = new Random(box.locking().stream().map(Entry::words).toList().hashCode());
+    List<Detection> detections = new ArrayList<>();
+    boolean detected = random.nextInt(4) == 0;
+    for (Lever lever : box.frame().levers()) {
+      if (detected && lever.work() instanceof Work.OfSignal works) {
+        List<String> passed =
+            box.routesOf(works.signal()).stream()
+                .flatMap(r -> r.points().stream())
+                .map(PointsOnRoute::points)
+                .distinct()
+                .filter(p -> random.nextInt(3) > 0)
+                .toList();
+        if (!passed.isEmpty()) {
+          detections.add(new Detection(lever.id(), passed, HERE));
+        }
+      }
+    }
+    return box.withConnections(new Connections(detections));
+  }
+}
