@@ -35,7 +35,7 @@ record Apparatus(Box box, Vocabulary words) {
         .orElse(Term.FALSE);
   }
 
-  /** What says how points lie: their lever, or at a ground frame they themselves. */
+  /** What moves points: their lever, or at a ground frame they themselves. */
   Quantity mover(String points) {
     return box.frame()
         .ofPoints(points)
@@ -44,11 +44,26 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term lie(String points, Lie lie) {
-    return words.is(mover(points), lie == Lie.NORMAL ? Position.N : Position.R);
+    return stand(points, at(lie));
+  }
+
+  /** How the points themselves stand; those with a broken rod where they were left. */
+  private Term stand(String points, Position position) {
+    Term moved = words.is(mover(points), position);
+    return new Rods(box, words).mayBreak(points)
+        ? Term.or(
+            Term.and(words.is(Quantity.rod(points), Rods.WHOLE), moved),
+            words.is(Quantity.rod(points), Rods.broken(position)))
+        : moved;
   }
 
   /** That points do not lie otherwise, in so far as a position of their own says it. */
   Optional<Among> ownLie(String points, List<Lie> lies) {
+    if (new Rods(box, words).mayBreak(points)) {
+      List<String> left = new ArrayList<>(List.of(Rods.WHOLE));
+      lies.stream().map(l -> Rods.broken(at(l))).distinct().forEach(left::add);
+      return Optional.of(words.among(Quantity.rod(points), left.toArray(String[]::new)));
+    }
     return box.layout().pointsOfGroundFrames().containsKey(points)
         ? Optional.of(
             words.among(
@@ -62,6 +77,11 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term partWay(String points) {
+    return stand(points, Position.M);
+  }
+
+  /** That the lever of points stands at M; of a ground frame's, the points. */
+  Term leverPartWay(String points) {
     return words.is(mover(points), Position.M);
   }
 

@@ -34,6 +34,7 @@ final class Levers {
   private final Strokes strokes;
   private final Locks locks;
   private final Turns turns;
+  private final Rods rods;
 
   /**
    * @param acting the entries of the locking table that act
@@ -44,12 +45,14 @@ final class Levers {
     this.strokes = strokes;
     locks = new Locks(acting, strokes == Strokes.WHOLE);
     turns = new Turns(acting, box.locking(), words);
+    rods = new Rods(box, words);
   }
 
   void declare() {
     box.frame().levers().forEach(l -> words.add(Quantity.lever(l.id())));
     pointsInOrderOfPlan().forEach(p -> words.add(Quantity.points(p)));
     gatesUnderLock().keySet().forEach(c -> words.add(Quantity.gates(c)));
+    rods.declare();
     turns.declare();
   }
 
@@ -63,6 +66,7 @@ final class Levers {
                 all.add(words.is(Quantity.gates(crossing), Position.N));
               }
             });
+    all.add(rods.beginning());
     all.add(turns.beginning());
     box.layout()
         .pointsOfGroundFrames()
@@ -104,6 +108,7 @@ final class Levers {
         .forEach(
             (crossing, lock) ->
                 strokes.all().forEach(s -> movements.add(gatesStroke(crossing, lock, s))));
+    movements.addAll(rods.movements(strokes));
     return movements;
   }
 
@@ -206,6 +211,7 @@ final class Levers {
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
     clauses.addAll(new Detectors(new Apparatus(box, words), strokes).clauses());
+    clauses.addAll(rods.clauses(strokes));
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
         clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));

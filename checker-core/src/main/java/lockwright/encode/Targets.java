@@ -42,7 +42,11 @@ final class Targets {
               oneLies(r.routes()),
               Term.not(apparatus.bolted(r.points())));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
-      states = Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
+      states =
+          Term.and(
+              apparatus.partWay(r.points()),
+              apparatus.leverPartWay(r.points()),
+              Term.not(apparatus.unbolted(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       makings = routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {

@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Work;
@@ -19,7 +20,8 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
     return new Connections(
         file.detections().stream()
             .map(d -> new Detection(d.lever().text(), texts(d.points()), d.lever().at()))
-            .toList());
+            .toList(),
+        texts(file.brokenRods()));
   }
 
   private static List<String> texts(List<Written> written) {
@@ -30,8 +32,23 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
    * What the plan alone tells.
    *
    * @param points all of the plan
+   * @param byGroundFrame those of them that a ground frame works, with its name
    */
-  void check(Collection<String> points) {
+  void check(Collection<String> points, Map<String, Written> byGroundFrame) {
+    for (Written rod : file.brokenRods()) {
+      known("a rod breaks of points ", rod, points);
+      if (byGroundFrame.containsKey(rod.text())) {
+        problems.add(
+            Message.ROD_OF_NO_LEVER,
+            rod.at(),
+            "points "
+                + rod.quoted()
+                + " are worked by ground frame "
+                + byGroundFrame.get(rod.text()).quoted()
+                + ", and have no rod from a lever of the box",
+            "take them out: points of a ground frame have a position of their own already");
+      }
+    }
     for (FrameFile.Detection detection : file.detections()) {
       String thing = "lever " + detection.lever().quoted() + " detects points ";
       detection.points().forEach(p -> known(thing, p, points));

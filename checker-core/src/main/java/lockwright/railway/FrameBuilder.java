@@ -87,7 +87,7 @@ final class FrameBuilder {
         of.signals().forEach(s -> closing(lever, s, signals));
       }
     }
-    new ConnectionsBuilder(file, spec, problems).check(points.keySet());
+    new ConnectionsBuilder(file, spec, problems).check(points.keySet(), byGroundFrame);
     if (!spec.isWhole(SpecFolder.FRAME)) {
       return;
     }

@@ -36,6 +36,9 @@ public final class MovementWords {
               : "close the gates of " + move.levelCrossing() + " to the road")
           + howFar(move.from(), move.to());
     }
+    if (event instanceof Event.RodBreaks broken) {
+      return "the rod of points " + broken.points() + " breaks";
+    }
     if (event instanceof Event.AtLock lock) {
       return atLock(lock);
     }

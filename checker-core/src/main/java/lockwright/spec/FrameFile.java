@@ -7,8 +7,9 @@ import java.util.Optional;
  * `frame.yaml` as written, in its order. What is missing here has been told as a problem.
  *
  * @param detections of levers that work signals
+ * @param brokenRods points whose rod may break
  */
-public record FrameFile(List<Lever> levers, List<Detection> detections) {
+public record FrameFile(List<Lever> levers, List<Detection> detections, List<Written> brokenRods) {
   /** The points that the wire of a lever detects; at least one. */
   public record Detection(Written lever, List<Written> points) {}
 

@@ -25,6 +25,8 @@ final class FrameReader {
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
   private static final String DETECTION = "detection";
+  private static final String FAULTS = "faults";
+  private static final String BROKEN_RODS = "broken rods";
 
   private final Problems problems;
   private final Shape shape;
@@ -41,14 +43,17 @@ final class FrameReader {
 
   static Optional<FrameFile> read(Node root, Problems problems) {
     FrameReader reader = new FrameReader(problems);
-    return reader
-        .shape
-        .fields(root, "the frame", List.of("levers"))
-        .flatMap(fields -> fields.need("levers"))
-        .map(reader::levers);
+    Optional<Fields> fields = reader.shape.fields(root, "the frame", List.of("levers", FAULTS));
+    List<Written> brokenRods =
+        fields
+            .flatMap(f -> f.get(FAULTS))
+            .flatMap(f -> reader.shape.fields(f, "'" + FAULTS + "'", List.of(BROKEN_RODS)))
+            .map(f -> f.needTexts(BROKEN_RODS))
+            .orElse(List.of());
+    return fields.flatMap(f -> f.need("levers")).map(l -> reader.levers(l, brokenRods));
   }
 
-  private FrameFile levers(Node node) {
+  private FrameFile levers(Node node, List<Written> brokenRods) {
     List<FrameFile.Lever> levers = new ArrayList<>();
     List<Node.Field> fields = shape.named(node, "'levers' of the frame");
     if (fields.isEmpty() && node instanceof Node.Mapping) {
@@ -73,7 +78,7 @@ final class FrameReader {
       }
       levers.add(lever(field));
     }
-    return new FrameFile(List.copyOf(levers), List.copyOf(detections));
+    return new FrameFile(List.copyOf(levers), List.copyOf(detections), brokenRods);
   }
 
   private FrameFile.Lever lever(Node.Field field) {

@@ -44,7 +44,10 @@ final class Breaches {
               Condition.not(apparatus.bolted(r.points()))));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
       return state(
-          Condition.all(apparatus.lieNeitherWay(r.points()), apparatus.boltNotOut(r.points())));
+          Condition.all(
+              apparatus.lieNeitherWay(r.points()),
+              apparatus.leverPartWay(r.points()),
+              apparatus.boltNotOut(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       return routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {

@@ -42,6 +42,11 @@ final class FrameMovements {
     for (String crossing : Quantities.lockedGates(box)) {
       strokes.all().forEach(s -> all.add(ofGates(crossing, s)));
     }
+    for (String points : Quantities.brokenRods(box)) {
+      if (strokes == Strokes.PARTED) {
+        List.of(Position.values()).forEach(at -> all.add(breakage(points, at)));
+      }
+    }
     return all;
   }
 
@@ -193,6 +198,20 @@ final class FrameMovements {
                 apparatus.lever(lever.id(), out.name()),
                 "the gates of " + crossing + " move only with their lock out")),
         List.of(move(quantity, stroke)));
+  }
+
+  /** 2.8: a rod breaks, once, wherever the lever has the points. */
+  private Movement breakage(String points, Position at) {
+    Quantity rod = Quantity.rod(points);
+    Lever lever = box.frame().ofPoints(points).orElseThrow();
+    return new Movement(
+        new Event.RodBreaks(points, at),
+        List.of(
+            Need.rule(quantities.is(rod, "whole"), "the rod of " + points + " is broken already"),
+            Need.rule(
+                apparatus.lever(lever.id(), at.name()),
+                "lever " + lever.id() + " is not at " + at)),
+        List.of(quantities.set(rod, "broken at " + at)));
   }
 
   /** Where the lever of a gate lock stands with the lock out. */

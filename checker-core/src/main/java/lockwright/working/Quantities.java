@@ -27,6 +27,7 @@ final class Quantities {
     box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
     groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
     lockedGates(box).forEach(c -> add(Quantity.gates(c)));
+    brokenRods(box).forEach(p -> add(Quantity.rod(p)));
     turns(box).forEach(this::add);
     box.sections().forEach(s -> addSection(box, s));
   }
@@ -54,6 +55,12 @@ final class Quantities {
         .map(LevelCrossing::id)
         .filter(c -> box.frame().ofLevelCrossing(c).work() instanceof Work.OfGateLock)
         .toList();
+  }
+
+  /** The points whose rod may break, in the order of the plan. */
+  static List<String> brokenRods(Box box) {
+    List<String> some = box.frame().connections().brokenRods();
+    return box.layout().points().stream().map(Points::id).filter(some::contains).toList();
   }
 
   /** The section signals of a section: 1.6. */

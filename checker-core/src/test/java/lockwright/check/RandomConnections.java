@@ -8,6 +8,7 @@ import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
+import lockwright.railway.layout.Points;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.locking.Entry;
 import lockwright.spec.Span;
@@ -37,6 +38,16 @@ final class RandomConnections {
         }
       }
     }
-    return box.withConnections(new Connections(detections));
+    return box.withConnections(new Connections(detections, brokenRods(box, random, detected)));
+  }
+
+  /** Mostly where there is detection, or all would be broken. */
+  private static List<String> brokenRods(Box box, Random random, boolean detected) {
+    boolean breaks = box.sections().isEmpty() && random.nextInt(detected ? 2 : 12) == 0;
+    return box.layout().points().stream()
+        .map(Points::id)
+        .filter(p -> box.frame().ofPoints(p).isPresent())
+        .filter(p -> breaks && random.nextInt(4) > 0)
+        .toList();
   }
 }

@@ -54,6 +54,7 @@ public final class HandBox {
   private final List<Route> routes = new ArrayList<>();
   private final List<Requirement> requirements = new ArrayList<>();
   private final List<Detection> detections = new ArrayList<>();
+  private final List<String> brokenRods = new ArrayList<>();
 
   /** A lever that works a signal of its own number. */
   public HandBox signal(String id, Arm arm) {
@@ -105,6 +106,12 @@ public final class HandBox {
   /** Detectors in the wire of an arm. */
   public HandBox detection(String lever, String... its) {
     detections.add(new Detection(lever, List.of(its), HERE));
+    return this;
+  }
+
+  /** Points whose rod may break. */
+  public HandBox brokenRods(String... its) {
+    brokenRods.addAll(List.of(its));
     return this;
   }
 
@@ -214,7 +221,7 @@ public final class HandBox {
     return new Box(
         "by hand",
         layout,
-        new Frame(levers, new Connections(detections)),
+        new Frame(levers, new Connections(detections, brokenRods)),
         entries,
         sections,
         routes,

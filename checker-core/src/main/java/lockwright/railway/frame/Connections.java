@@ -7,13 +7,15 @@ import java.util.List;
  * `docs/meaning.md` 2.8.
  *
  * @param detections one at most for each lever
+ * @param brokenRods points whose rod may break, in the order written; each is worked by a lever
  */
-public record Connections(List<Detection> detections) {
+public record Connections(List<Detection> detections, List<String> brokenRods) {
   /** A rod or a wire in order to everything. */
-  public static final Connections PLAIN = new Connections(List.of());
+  public static final Connections PLAIN = new Connections(List.of(), List.of());
 
   public Connections {
     detections = List.copyOf(detections);
+    brokenRods = List.copyOf(brokenRods);
   }
 
   /** The points that the wire of an arm's lever detects; mostly none. */

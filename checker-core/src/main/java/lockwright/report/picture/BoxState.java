@@ -21,6 +21,8 @@ final class BoxState {
 
   private static final String EMPTY = "empty";
   private static final String LOCK_OF = ": lock of ";
+  private static final List<String> RODS =
+      List.of("whole", "broken at N", "broken at M", "broken at R");
 
   private final Map<String, String> values;
   private final Set<String> asked = new LinkedHashSet<>();
@@ -63,10 +65,21 @@ final class BoxState {
 
   /** The values of something that was asked for. */
   static List<String> values(String asked) {
+    if (asked.startsWith("rod of ")) {
+      return RODS;
+    }
     return asked.contains(LOCK_OF) ? List.of(EMPTY, "fresh", "other") : List.of("N", "M", "R");
   }
 
   Place points(String id) {
+    String rod = "rod of " + id;
+    if (points.get(id).has("rodMayBreak")) {
+      asked.add(rod);
+      String broken = values.getOrDefault(rod, RODS.get(0));
+      if (!broken.equals(RODS.get(0))) {
+        return place(rod, broken.substring(broken.length() - 1));
+      }
+    }
     JsonNode lever = points.get(id).get("lever");
     return lever == null ? place("points " + id) : lever(lever.asText());
   }
@@ -156,11 +169,15 @@ final class BoxState {
 
   private Place place(String quantity) {
     asked.add(quantity);
-    return switch (values.getOrDefault(quantity, "N")) {
+    return place(quantity, values.getOrDefault(quantity, "N"));
+  }
+
+  private static Place place(String quantity, String value) {
+    return switch (value) {
       case "N" -> Place.NORMAL;
       case "M" -> Place.PART_WAY;
       case "R" -> Place.REVERSED;
-      default -> throw new IllegalArgumentException(quantity + " is " + values.get(quantity));
+      default -> throw new IllegalArgumentException(quantity + " is " + value);
     };
   }
 }

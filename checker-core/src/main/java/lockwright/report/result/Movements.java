@@ -31,7 +31,7 @@ public final class Movements {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
-      boolean plain = List.of("N", "0", "no", "unused", "come", "empty").contains(value);
+      boolean plain = List.of("N", "0", "no", "unused", "come", "empty", "whole").contains(value);
       if (quantity.getKey().startsWith(GATES)) {
         words.add(gates(quantity.getKey().substring(GATES.length()), value));
       } else if (!plain && !quantity.getKey().endsWith(": phase")) {
@@ -81,6 +81,9 @@ public final class Movements {
 
   private static String thing(JsonNode event) {
     String kind = event.required("kind").asText();
+    if (kind.equals("rod")) {
+      return "rod of " + event.required("points").asText();
+    }
     return event.has("deed") ? kind : kind + " " + event.required(named(kind)).asText();
   }
 
@@ -112,6 +115,10 @@ public final class Movements {
           + " of "
           + event.required("groundFrame").asText();
     }
+    if (kind.equals("rod")) {
+      String points = event.required("points").asText();
+      return "the rod of points " + parts.labelled("points", points) + " breaks";
+    }
     String from = event.required("from").asText();
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
@@ -136,7 +143,7 @@ public final class Movements {
     if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(parts.part("lever", lever).required("work"), move.to(), moved);
+      work(parts.part("lever", lever).required("work"), move.to(), move.after(), moved);
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
       own = GATES + crossing;
@@ -150,7 +157,7 @@ public final class Movements {
     return String.join("; ", moved);
   }
 
-  private static void work(JsonNode work, String to, List<String> moved) {
+  private static void work(JsonNode work, String to, JsonNode after, List<String> moved) {
     switch (work.required("kind").asText()) {
       case "signal" ->
           moved.add(
@@ -158,10 +165,15 @@ public final class Movements {
                   + work.required("signal").asText()
                   + one(to, " on", " part-way, taken as off", " off"));
       case "points" -> {
-        moved.add(
-            "points "
-                + list(work.required("points"))
-                + one(to, " lie normal", " lie neither way", " lie reverse"));
+        List<String> with = new ArrayList<>();
+        work.required("points").forEach(p -> with.add(p.asText()));
+        with.removeIf(p -> after.path("rod of " + p).asText("whole").startsWith("broken"));
+        if (!with.isEmpty()) {
+          moved.add(
+              "points "
+                  + String.join(", ", with)
+                  + one(to, " lie normal", " lie neither way", " lie reverse"));
+        }
         if (!work.required("economicalLock").isEmpty()) {
           moved.add(
               "economical lock of "

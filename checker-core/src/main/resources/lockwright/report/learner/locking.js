@@ -10,6 +10,7 @@ var Apparatus = function (box) {
     return workOf(crossing.gateLever).kind === 'gate lock';
   });
   var moved = [];
+  var mayBreak = box.layout.points.filter(function (points) { return points.rodMayBreak; });
 
   function workOf(id) {
     return box.levers.filter(function (l) { return l.id === id; })[0].work;
@@ -186,6 +187,10 @@ var Apparatus = function (box) {
   function lies(passed, state) {
     var own = pointsOf(passed.points);
     var stands = own.lever ? state['lever ' + own.lever] : state['points ' + own.id];
+    var rod = state['rod of ' + own.id];
+    if (rod ? rod !== 'whole' : false) {
+      stands = rod.slice(-1);
+    }
     return stands === (passed.lie === 'normal' ? 'N' : 'R');
   }
 
@@ -518,6 +523,21 @@ var Apparatus = function (box) {
     freely('gates ' + crossing.id, function (state) { return state['lever ' + crossing.gateLever] === end; },
       'the gates of ' + crossing.id + ' move only with their lock out');
   });
+  // 2.8: rods that may break.
+  mayBreak.forEach(function (points) {
+    var rod = 'rod of ' + points.id;
+    var made = Object.keys(STROKES).map(function (at) {
+      return movement(rod + ' breaks at ' + at, function (state, lacks) {
+        if (state[rod] !== 'whole') {
+          lacks('the ' + rod + ' is broken');
+        }
+        if (state['lever ' + points.lever] !== at) {
+          lacks('lever ' + points.lever + ' stands elsewhere');
+        }
+      }, function (state, change) { change[rod] = 'broken at ' + at; });
+    });
+    moved.push(function () { return made; });
+  });
   box.sections.forEach(function (section) {
     ofSection(section);
     section.groundFrames.forEach(function (lock) { ofLock(section, lock); });
@@ -541,6 +561,7 @@ var Apparatus = function (box) {
       frame.points.forEach(function (points) { state['points ' + points] = 'N'; });
     });
     gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
+    mayBreak.forEach(function (points) { state['rod of ' + points.id] = 'whole'; });
     box.locking.forEach(function (entry) {
       if (entry.kind === 'not again before') {
         state[turn(entry)] = 'come';

@@ -17,6 +17,7 @@ import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Expectation;
 import lockwright.report.Expectations;
@@ -58,6 +59,12 @@ final class Results {
   /** A box with a closing lever over opposed routes. */
   static final Findings CLOSING = check(box(BoxBuilder.read(boxes("opposed-through-signals"))));
 
+  /** A junction without detection, where a rod may break. */
+  static final Findings ROD =
+      check(
+          box(BoxBuilder.read(boxes("broken-rod")))
+              .withConnections(new Connections(List.of(), List.of("4"))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -87,6 +94,7 @@ final class Results {
           FORMS,
           STRANDED,
           CLOSING,
+          ROD,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);
