@@ -3,6 +3,7 @@ package lockwright.encode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
@@ -43,12 +44,22 @@ record Apparatus(Box box, Vocabulary words) {
         .orElse(Quantity.points(points));
   }
 
+  /** All whose movements are movements of the points. */
+  Set<Quantity> movers(String points) {
+    return box.frame().electrically(points)
+        ? Set.of(mover(points), Quantity.points(points))
+        : Set.of(mover(points));
+  }
+
   Term lie(String points, Lie lie) {
     return stand(points, at(lie));
   }
 
   /** How the points themselves stand; those with a broken rod where they were left. */
   private Term stand(String points, Position position) {
+    if (box.frame().electrically(points)) {
+      return words.is(Quantity.points(points), position);
+    }
     Term moved = words.is(mover(points), position);
     return new Rods(box, words).mayBreak(points)
         ? Term.or(
@@ -64,7 +75,9 @@ record Apparatus(Box box, Vocabulary words) {
       lies.stream().map(l -> Rods.broken(at(l))).distinct().forEach(left::add);
       return Optional.of(words.among(Quantity.rod(points), left.toArray(String[]::new)));
     }
-    return box.layout().pointsOfGroundFrames().containsKey(points)
+    boolean own =
+        box.layout().pointsOfGroundFrames().containsKey(points) || box.frame().electrically(points);
+    return own
         ? Optional.of(
             words.among(
                 Quantity.points(points),
@@ -164,8 +177,8 @@ record Apparatus(Box box, Vocabulary words) {
    */
   List<Quantity> held(Route route) {
     List<Quantity> held = new ArrayList<>();
-    route.points().forEach(p -> held.add(mover(p.points())));
-    route.flankTraps().forEach(t -> held.add(mover(t.points())));
+    route.points().forEach(p -> held.addAll(movers(p.points())));
+    route.flankTraps().forEach(t -> held.addAll(movers(t.points())));
     route.points().stream()
         .filter(PointsOnRoute::facing)
         .flatMap(p -> box.frame().ofBolt(p.points()).stream())

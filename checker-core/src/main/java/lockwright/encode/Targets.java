@@ -51,8 +51,8 @@ final class Targets {
       makings = routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
       states = Term.and(apparatus.partWay(r.points()), apparatus.off(r.signal()));
-      Quantity points = apparatus.mover(r.points());
-      makings = makings(event -> points.equals(moved(event)), apparatus.off(r.signal()));
+      Set<Quantity> points = apparatus.movers(r.points());
+      makings = makings(event -> points.contains(moved(event)), apparatus.off(r.signal()));
     } else if (requirement instanceof Requirement.NoConflict r) {
       states = noConflict(r);
     } else if (requirement instanceof Requirement.DistantFollows r) {

@@ -3,6 +3,7 @@ package lockwright.railway;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Work;
@@ -21,7 +22,8 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
         file.detections().stream()
             .map(d -> new Detection(d.lever().text(), texts(d.points()), d.lever().at()))
             .toList(),
-        texts(file.brokenRods()));
+        texts(file.brokenRods()),
+        texts(file.electric()));
   }
 
   private static List<String> texts(List<Written> written) {
@@ -48,11 +50,34 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
                 + ", and have no rod from a lever of the box",
             "take them out: points of a ground frame have a position of their own already");
       }
+      electrically(rod)
+          .ifPresent(
+              lever ->
+                  problems.add(
+                      Message.ROD_OF_NO_LEVER,
+                      rod.at(),
+                      "points "
+                          + rod.quoted()
+                          + " are worked electrically by lever "
+                          + lever.quoted()
+                          + ", and have no rod from it",
+                      "take them out: its stroke is checked until the points answer"));
     }
     for (FrameFile.Detection detection : file.detections()) {
       String thing = "lever " + detection.lever().quoted() + " detects points ";
       detection.points().forEach(p -> known(thing, p, points));
     }
+  }
+
+  private Optional<Written> electrically(Written points) {
+    return file.levers().stream()
+        .filter(
+            l ->
+                l.work().orElse(null) instanceof FrameFile.OfPoints of
+                    && texts(of.points()).contains(points.text()))
+        .map(FrameFile.Lever::id)
+        .filter(file.electric()::contains)
+        .findFirst();
   }
 
   private void known(String thing, Written points, Collection<String> all) {

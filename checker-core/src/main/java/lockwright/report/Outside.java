@@ -43,7 +43,12 @@ public final class Outside {
     if (work instanceof Work.OfSignal signal) {
       moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
     } else if (work instanceof Work.OfPoints points) {
-      List<String> with = points.points().stream().filter(p -> !broken(p, after)).toList();
+      List<String> with =
+          points.points().stream()
+              .filter(p -> !broken(p, after))
+              .filter(
+                  p -> after.getOrDefault(Quantity.points(p).key(), to.name()).equals(to.name()))
+              .toList();
       if (!with.isEmpty()) {
         moved.add(points(with, to));
       }

@@ -8,8 +8,13 @@ import java.util.Optional;
  *
  * @param detections of levers that work signals
  * @param brokenRods points whose rod may break
+ * @param electric levers that work their points electrically
  */
-public record FrameFile(List<Lever> levers, List<Detection> detections, List<Written> brokenRods) {
+public record FrameFile(
+    List<Lever> levers,
+    List<Detection> detections,
+    List<Written> brokenRods,
+    List<Written> electric) {
   /** The points that the wire of a lever detects; at least one. */
   public record Detection(Written lever, List<Written> points) {}
 

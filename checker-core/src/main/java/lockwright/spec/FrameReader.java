@@ -25,12 +25,14 @@ final class FrameReader {
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
   private static final String DETECTION = "detection";
+  private static final String WORKED = "worked";
   private static final String FAULTS = "faults";
   private static final String BROKEN_RODS = "broken rods";
 
   private final Problems problems;
   private final Shape shape;
   private final List<FrameFile.Detection> detections = new ArrayList<>();
+  private final List<Written> electric = new ArrayList<>();
 
   private FrameReader(Problems problems) {
     this.problems = problems;
@@ -78,7 +80,8 @@ final class FrameReader {
       }
       levers.add(lever(field));
     }
-    return new FrameFile(List.copyOf(levers), List.copyOf(detections), brokenRods);
+    return new FrameFile(
+        List.copyOf(levers), List.copyOf(detections), brokenRods, List.copyOf(electric));
   }
 
   private FrameFile.Lever lever(Node.Field field) {
@@ -113,12 +116,13 @@ final class FrameReader {
     if (fields.get(DETECTION).isPresent()) {
       detections.add(new FrameFile.Detection(lever, fields.needTexts(DETECTION)));
     }
+    fields.word(WORKED, "electrically").ifPresent(w -> electric.add(lever));
   }
 
   private static List<String> keys(String work) {
     return switch (work) {
       case "signal" -> List.of(work, DETECTION, "label");
-      case "points" -> List.of(work, ECONOMICAL, "label");
+      case "points" -> List.of(work, ECONOMICAL, WORKED, "label");
       case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
       default -> List.of(work, "label");

@@ -44,7 +44,8 @@ final class Apparatus {
 
   /** 2.8: where they are taken by their lever, or where they stood as their rod broke. */
   private Condition are(String points, String position) {
-    Condition taken = quantities.is(positionOf(points), position);
+    Quantity own = Quantity.points(points);
+    Condition taken = quantities.is(quantities.has(own) ? own : positionOf(points), position);
     Quantity rod = Quantity.rod(points);
     if (!quantities.has(rod)) {
       return taken;

@@ -176,12 +176,13 @@ final class Breaches {
     return new Breach(Condition.all(off, apparatus.lieNeitherWay(r.points())), forbidden);
   }
 
-  /** Adds what moves the points: a lever, or the points themselves at a ground frame. */
+  /**
+   * Adds what moves the points: a lever, and the points themselves where they move by themselves.
+   */
   private void moves(String points, Set<String> levers, Set<String> ownPoints) {
-    if (box.layout().pointsOfGroundFrames().containsKey(points)) {
+    box.frame().ofPoints(points).map(Lever::id).ifPresent(levers::add);
+    if (quantities.has(Quantity.points(points))) {
       ownPoints.add(points);
-    } else {
-      box.frame().ofPoints(points).map(Lever::id).ifPresent(levers::add);
     }
   }
 

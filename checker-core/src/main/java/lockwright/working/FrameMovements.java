@@ -42,6 +42,11 @@ final class FrameMovements {
     for (String crossing : Quantities.lockedGates(box)) {
       strokes.all().forEach(s -> all.add(ofGates(crossing, s)));
     }
+    for (String points : Quantities.electricPoints(box)) {
+      if (strokes == Strokes.PARTED) {
+        strokes.all().forEach(s -> all.add(driven(points, s)));
+      }
+    }
     for (String points : Quantities.brokenRods(box)) {
       if (strokes == Strokes.PARTED) {
         List.of(Position.values()).forEach(at -> all.add(breakage(points, at)));
@@ -64,6 +69,7 @@ final class FrameMovements {
       leavesNormal(lever, needs, effects);
     }
     turns(lever, stroke, effects);
+    answers(lever, stroke, needs, effects);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
     }
@@ -197,6 +203,40 @@ final class FrameMovements {
             Need.rule(
                 apparatus.lever(lever.id(), out.name()),
                 "the gates of " + crossing + " move only with their lock out")),
+        List.of(move(quantity, stroke)));
+  }
+
+  /** 2.8: the stroke ends with the answer of the points; a whole one takes them with it. */
+  private void answers(Lever lever, Strokes.Stroke stroke, List<Need> needs, List<Effect> effects) {
+    for (String points : Quantities.answering(box, lever.id())) {
+      Quantity quantity = Quantity.points(points);
+      if (strokes == Strokes.WHOLE) {
+        effects.add(move(quantity, stroke));
+      } else if (stroke.to() != Position.M) {
+        needs.add(
+            Need.rule(
+                quantities.is(quantity, stroke.to().name()),
+                "the stroke of lever "
+                    + lever.id()
+                    + " is checked until points "
+                    + points
+                    + " lie "
+                    + (stroke.to() == Position.N ? "normal" : "reverse")));
+      }
+    }
+  }
+
+  /** 2.8: the current moves points while their lever is at M. */
+  private Movement driven(String points, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.points(points);
+    Lever lever = box.frame().ofPoints(points).orElseThrow();
+    return new Movement(
+        new Event.PointsMove(points, stroke.from(), stroke.to()),
+        List.of(
+            stands(quantity, stroke),
+            Need.rule(
+                apparatus.lever(lever.id(), "M"),
+                "points " + points + " move only with lever " + lever.id() + " part-way")),
         List.of(move(quantity, stroke)));
   }
 

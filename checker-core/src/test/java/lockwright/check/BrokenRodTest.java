@@ -22,7 +22,7 @@ class BrokenRodTest {
   private static final Box BOX = Boxes.test("broken-rod");
 
   private static Box with(List<Detection> detections, String... rods) {
-    return BOX.withConnections(new Connections(detections, List.of(rods)));
+    return BOX.withConnections(new Connections(detections, List.of(rods), List.of()));
   }
 
   /** Every arm is kept at on whose blades do not lie for it, though its levers stand right. */

@@ -19,7 +19,10 @@ final class RandomConnections {
 
   private RandomConnections() {}
 
-  /** The same box, in some cases with detection, which depends on its locking table. */
+  /**
+   * The same box, in some cases with detection, rods that may break or points worked electrically,
+   * which depends on its locking table.
+   */
   static Box of(Box box) {
     Random random = new Random(box.locking().stream().map(Entry::words).toList().hashCode());
     List<Detection> detections = new ArrayList<>();
@@ -38,15 +41,26 @@ final class RandomConnections {
         }
       }
     }
-    return box.withConnections(new Connections(detections, brokenRods(box, random, detected)));
+    List<String> electric = electric(box, random);
+    return box.withConnections(
+        new Connections(detections, brokenRods(box, random, detected, electric), electric));
+  }
+
+  private static List<String> electric(Box box, Random random) {
+    return box.frame().levers().stream()
+        .filter(l -> l.work() instanceof Work.OfPoints)
+        .map(Lever::id)
+        .filter(l -> random.nextInt(10) == 0)
+        .toList();
   }
 
   /** Mostly where there is detection, or all would be broken. */
-  private static List<String> brokenRods(Box box, Random random, boolean detected) {
+  private static List<String> brokenRods(
+      Box box, Random random, boolean detected, List<String> electric) {
     boolean breaks = box.sections().isEmpty() && random.nextInt(detected ? 2 : 12) == 0;
     return box.layout().points().stream()
         .map(Points::id)
-        .filter(p -> box.frame().ofPoints(p).isPresent())
+        .filter(p -> box.frame().ofPoints(p).filter(l -> !electric.contains(l.id())).isPresent())
         .filter(p -> breaks && random.nextInt(4) > 0)
         .toList();
   }

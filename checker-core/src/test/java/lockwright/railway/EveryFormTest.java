@@ -48,6 +48,7 @@ class EveryFormTest {
   void the_wire_of_an_arm_detects_points() {
     assertThat(box.frame().connections().detected("4")).containsExactly("5");
     assertThat(box.frame().connections().detected("2")).isEmpty();
+    assertThat(box.frame().connections().brokenRods()).containsExactly("5");
   }
 
   @Test

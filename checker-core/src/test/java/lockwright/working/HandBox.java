@@ -55,6 +55,7 @@ public final class HandBox {
   private final List<Requirement> requirements = new ArrayList<>();
   private final List<Detection> detections = new ArrayList<>();
   private final List<String> brokenRods = new ArrayList<>();
+  private final List<String> electric = new ArrayList<>();
 
   /** A lever that works a signal of its own number. */
   public HandBox signal(String id, Arm arm) {
@@ -107,6 +108,13 @@ public final class HandBox {
   public HandBox detection(String lever, String... its) {
     detections.add(new Detection(lever, List.of(its), HERE));
     return this;
+  }
+
+  /** A lever that works points electrically. */
+  public HandBox electric(String id, String... its) {
+    Arrays.stream(its).forEach(this::pointsOnly);
+    electric.add(id);
+    return lever(id, new Work.OfPoints(List.of(its)));
   }
 
   /** Points whose rod may break. */
@@ -221,7 +229,7 @@ public final class HandBox {
     return new Box(
         "by hand",
         layout,
-        new Frame(levers, new Connections(detections, brokenRods)),
+        new Frame(levers, new Connections(detections, brokenRods, electric)),
         entries,
         sections,
         routes,

@@ -8,14 +8,17 @@ import java.util.List;
  *
  * @param detections one at most for each lever
  * @param brokenRods points whose rod may break, in the order written; each is worked by a lever
+ * @param electric levers that work their points electrically, and are checked until these answer
  */
-public record Connections(List<Detection> detections, List<String> brokenRods) {
+public record Connections(
+    List<Detection> detections, List<String> brokenRods, List<String> electric) {
   /** A rod or a wire in order to everything. */
-  public static final Connections PLAIN = new Connections(List.of(), List.of());
+  public static final Connections PLAIN = new Connections(List.of(), List.of(), List.of());
 
   public Connections {
     detections = List.copyOf(detections);
     brokenRods = List.copyOf(brokenRods);
+    electric = List.copyOf(electric);
   }
 
   /** The points that the wire of an arm's lever detects; mostly none. */

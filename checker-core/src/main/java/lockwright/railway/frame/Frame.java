@@ -34,6 +34,18 @@ public record Frame(List<Lever> levers, Connections connections) {
         .findFirst();
   }
 
+  /** The points whose answer checks the stroke of a lever; mostly none. */
+  public List<String> answering(String lever) {
+    return connections.electric().contains(lever) && lever(lever).work() instanceof Work.OfPoints w
+        ? w.points()
+        : List.of();
+  }
+
+  /** Whether a lever works points electrically, so that they have a position of their own. */
+  public boolean electrically(String points) {
+    return ofPoints(points).filter(l -> connections.electric().contains(l.id())).isPresent();
+  }
+
   /** The lever that works points with an economical lock. */
   public Optional<Lever> ofEconomicalLock(String points) {
     return levers.stream()

@@ -22,6 +22,7 @@ record LayoutPart(
   /**
    * @param trap the leg that is the trap, "normal" or "reverse"
    * @param rodMayBreak true, or null
+   * @param workedElectrically true, or null
    */
   record Points(
       String id,
@@ -34,6 +35,7 @@ record LayoutPart(
       String boltLever,
       String groundFrame,
       Boolean rodMayBreak,
+      Boolean workedElectrically,
       Place at) {}
 
   record Crossing(String id, String label, List<List<String>> ways, Place at) {}
@@ -132,6 +134,7 @@ record LayoutPart(
             .orElse(null),
         by == null ? null : by.id(),
         box.frame().connections().brokenRods().contains(p.id()) ? true : null,
+        box.frame().electrically(p.id()) ? true : null,
         Place.of(p.at()));
   }
 

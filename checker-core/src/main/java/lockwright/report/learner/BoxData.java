@@ -24,7 +24,15 @@ final class BoxData {
     data.set("sections", result.required("sections").deepCopy());
     data.set("routes", only(result.required("routes"), "signal", "end", "points"));
     ObjectNode parts = data.putObject("layout");
-    parts.set("points", only(layout.required("points"), "id", "lever", "boltLever", "rodMayBreak"));
+    parts.set(
+        "points",
+        only(
+            layout.required("points"),
+            "id",
+            "lever",
+            "boltLever",
+            "rodMayBreak",
+            "workedElectrically"));
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(
         "groundFrames",

@@ -81,7 +81,8 @@ final class BoxState {
       }
     }
     JsonNode lever = points.get(id).get("lever");
-    return lever == null ? place("points " + id) : lever(lever.asText());
+    boolean own = lever == null || points.get(id).has("workedElectrically");
+    return own ? place("points " + id) : lever(lever.asText());
   }
 
   Place signal(String id) {

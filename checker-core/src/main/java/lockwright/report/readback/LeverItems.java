@@ -32,7 +32,9 @@ final class LeverItems {
         box.frame().connections().brokenRods().stream()
             .filter(p -> box.frame().ofPoints(p).equals(Optional.of(lever)))
             .toList();
-    return (detected.isEmpty() ? "" : ", with detection of points " + Words.list(detected))
+    boolean electric = box.frame().connections().electric().contains(lever.id());
+    return (electric ? ", worked electrically, with indication locking" : "")
+        + (detected.isEmpty() ? "" : ", with detection of points " + Words.list(detected))
         + (rods.isEmpty()
             ? ""
             : ", where it is asked what if the rod breaks of " + Words.list(rods));

@@ -124,6 +124,14 @@ public final class Movements {
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
     String name = event.required(named(kind)).asText();
+    if (kind.equals("points") && parts.part("points", name).has("workedElectrically")) {
+      return "points "
+          + parts.labelled("points", name)
+          + (move.to().equals("M")
+              ? " begin to move to "
+              : from.equals("M") ? " come to lie " : " move to ")
+          + (reverse ? "reverse" : "normal");
+    }
     return switch (kind) {
           case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
           case "points" ->
@@ -168,6 +176,7 @@ public final class Movements {
         List<String> with = new ArrayList<>();
         work.required("points").forEach(p -> with.add(p.asText()));
         with.removeIf(p -> after.path("rod of " + p).asText("whole").startsWith("broken"));
+        with.removeIf(p -> !after.path("points " + p).asText(to).equals(to));
         if (!with.isEmpty()) {
           moved.add(
               "points "

@@ -209,7 +209,7 @@
       });
     }
   });
-  grouped('Points of ground frames', moving.points);
+  grouped('Points that move by themselves', moving.points);
   grouped('Gates', moving.gates);
   grouped('Rods', box.layout.points.filter(function (points) { return points.rodMayBreak; }).map(function (points) {
     return function (row) {

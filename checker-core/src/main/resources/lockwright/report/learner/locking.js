@@ -10,6 +10,7 @@ var Apparatus = function (box) {
     return workOf(crossing.gateLever).kind === 'gate lock';
   });
   var moved = [];
+  var answering = box.layout.points.filter(function (points) { return points.workedElectrically; });
   var mayBreak = box.layout.points.filter(function (points) { return points.rodMayBreak; });
 
   function workOf(id) {
@@ -186,7 +187,8 @@ var Apparatus = function (box) {
 
   function lies(passed, state) {
     var own = pointsOf(passed.points);
-    var stands = own.lever ? state['lever ' + own.lever] : state['points ' + own.id];
+    var byLever = own.workedElectrically ? false : own.lever;
+    var stands = byLever ? state['lever ' + own.lever] : state['points ' + own.id];
     var rod = state['rod of ' + own.id];
     if (rod ? rod !== 'whole' : false) {
       stands = rod.slice(-1);
@@ -218,8 +220,14 @@ var Apparatus = function (box) {
   }
 
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
-  function besides(id, work, from) {
+  function besides(id, work, from, to) {
     var needs = [];
+    answering.forEach(function (points) {
+      if (points.lever === id ? from === 'M' : false) {
+        needs.push(['points ' + points.id, to,
+          'the lever is checked until points ' + points.id + ' have answered that they lie so']);
+      }
+    });
     if (from === 'N') {
       releasesOf(id).forEach(function (section) {
         needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
@@ -250,7 +258,7 @@ var Apparatus = function (box) {
       return rule.kind === 'not again before' ? rule.others[0] === own : false;
     });
     standing(own, function (key, from, to) {
-      var more = besides(id, work, from);
+      var more = besides(id, work, from, to);
       return movement(key, function (state, lacks) {
         var next = Object.create(state);
         next[own] = to;
@@ -523,7 +531,11 @@ var Apparatus = function (box) {
     freely('gates ' + crossing.id, function (state) { return state['lever ' + crossing.gateLever] === end; },
       'the gates of ' + crossing.id + ' move only with their lock out');
   });
-  // 2.8: rods that may break.
+  // 2.8: the current moves points while their lever is checked; rods that may break.
+  answering.forEach(function (points) {
+    freely('points ' + points.id, function (state) { return state['lever ' + points.lever] === 'M'; },
+      'points ' + points.id + ' move only with lever ' + points.lever + ' part-way');
+  });
   mayBreak.forEach(function (points) {
     var rod = 'rod of ' + points.id;
     var made = Object.keys(STROKES).map(function (at) {
@@ -561,6 +573,7 @@ var Apparatus = function (box) {
       frame.points.forEach(function (points) { state['points ' + points] = 'N'; });
     });
     gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
+    answering.forEach(function (points) { state['points ' + points.id] = 'N'; });
     mayBreak.forEach(function (points) { state['rod of ' + points.id] = 'whole'; });
     box.locking.forEach(function (entry) {
       if (entry.kind === 'not again before') {

@@ -63,7 +63,10 @@ final class Results {
   static final Findings ROD =
       check(
           box(BoxBuilder.read(boxes("broken-rod")))
-              .withConnections(new Connections(List.of(), List.of("4"))));
+              .withConnections(new Connections(List.of(), List.of("4"), List.of())));
+
+  /** A crossover worked electrically. */
+  static final Findings ELECTRIC = check(box(BoxBuilder.read(boxes("points-worked-electrically"))));
 
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
@@ -95,6 +98,7 @@ final class Results {
           STRANDED,
           CLOSING,
           ROD,
+          ELECTRIC,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -51,7 +52,8 @@ class LearnersLockingTest {
     "../examples/proved/brindlewick/box, 2500",
     "../examples/proved/corlhaven/box, 2500",
     "src/test/resources/boxes/every-form, 2500",
-    "src/test/resources/boxes/broken-rod, 300"
+    "src/test/resources/boxes/broken-rod, 300",
+    "src/test/resources/boxes/points-worked-electrically, 300"
   })
   void in_every_state_the_script_frees_and_holds_what_working_does(String folder, int sequences) {
     Box box = BoxBuilder.read(Path.of(folder)).box().orElseThrow();
@@ -84,8 +86,12 @@ class LearnersLockingTest {
   void a_lever_that_stands_reversed_as_the_other_starts_has_been_pulled() {
     Box whole = BoxBuilder.read(Path.of("src/test/resources/boxes/every-form")).box().orElseThrow();
     Box box =
-        whole.withLocking(
-            whole.locking().stream().filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE).toList());
+        whole
+            .withLocking(
+                whole.locking().stream()
+                    .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
+                    .toList())
+            .withConnections(Connections.PLAIN);
     Working working = Working.parted(box);
     try (Scripted script =
         new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {
