@@ -3,11 +3,14 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import lockwright.audit.Audited;
+import lockwright.audit.MissingEntry;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.report.Findings;
+import lockwright.report.Sequence;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,6 +70,26 @@ class BrokenRodTest {
             "lever 3 N>M",
             "lever 3 M>R",
             "lever 1 N>M");
+  }
+
+  /** No entry of the table stops it: the levers stand right. */
+  @Test
+  void the_draft_of_what_is_missing_is_a_detector() {
+    Findings findings = Boxes.check(with(List.of(), "4"));
+    Audited.Broken broken = (Audited.Broken) Boxes.of(findings, "points set: signal 2");
+
+    Optional<MissingEntry> draft =
+        MissingEntry.draft(findings.box(), broken.requirement(), broken.played());
+    assertThat(draft).map(MissingEntry::words).contains("the wire of lever 2 detects points 4");
+    assertThat(Sequence.of(findings.box(), broken.played()).text())
+        .extracting(line -> line.strip().replaceAll(" {2,}", " | "))
+        .containsExactly(
+            "beginning: all levers normal",
+            "1. pull 4 Junction points part-way | points 4 lie neither way",
+            "2. the rod of points 4 breaks | points 4 stay neither way",
+            "3. pull 4 Junction points the rest of the way | points 4 stay neither way",
+            "4. pull 3 Bolt of 4 | bolt of 4 in",
+            "5. pull 2 Branch home part-way | signal 2 part-way, taken as off");
   }
 
   @Test

@@ -3,12 +3,15 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lockwright.audit.Audited;
+import lockwright.audit.MissingEntry;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.locking.Entry;
 import lockwright.report.Findings;
+import lockwright.report.Sequence;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -41,6 +44,22 @@ class PointsWorkedElectricallyTest {
         .containsExactly("lever 2 N>M", "lever 7 N>M", "points 7A N>M");
     assertThat(Boxes.movements(findings, "route held: route 2 to up front"))
         .containsExactly("lever 2 N>M", "lever 7 N>M");
+  }
+
+  @Test
+  void the_movement_of_the_points_is_told_and_the_lock_of_their_lever_is_the_draft() {
+    List<Entry> kept =
+        BOX.locking().stream().filter(e -> !e.words().equals("2 locks both ways 7")).toList();
+    Findings findings = Boxes.check(BOX.withLocking(kept));
+    Audited.Broken broken = (Audited.Broken) Boxes.of(findings, "points set: signal 2");
+
+    assertThat(Sequence.of(findings.box(), broken.played()).text())
+        .last()
+        .asString()
+        .contains("points 7A begin to move to reverse", "points 7A lie neither way");
+    assertThat(MissingEntry.draft(findings.box(), broken.requirement(), broken.played()))
+        .map(MissingEntry::words)
+        .contains("2 locks both ways 7");
   }
 
   /** Not so with a rod: there the lever at M is the points at M. */

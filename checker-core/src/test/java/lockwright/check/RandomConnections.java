@@ -2,6 +2,7 @@ package lockwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Connections;
@@ -63,5 +64,20 @@ final class RandomConnections {
         .filter(p -> box.frame().ofPoints(p).filter(l -> !electric.contains(l.id())).isPresent())
         .filter(p -> breaks && random.nextInt(4) > 0)
         .toList();
+  }
+
+  /** Adds what is there to the counts. */
+  static void count(Box box, Map<String, Integer> counts) {
+    Connections has = box.frame().connections();
+    count(!has.detections().isEmpty(), "detection", counts);
+    count(!has.brokenRods().isEmpty(), "rods that may break", counts);
+    count(!has.detections().isEmpty() && !has.brokenRods().isEmpty(), "both", counts);
+    count(!has.electric().isEmpty(), "points worked electrically", counts);
+  }
+
+  private static void count(boolean has, String what, Map<String, Integer> counts) {
+    if (has) {
+      counts.merge(what, 1, Integer::sum);
+    }
   }
 }

@@ -50,6 +50,7 @@ class ReadingsAgreeProperties {
   private static final int STATES = 150;
   private static final int WAYS = 2;
   private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
+  private static final Map<String, Integer> CONNECTIONS = new TreeMap<>();
 
   @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
   void each_says_the_same_of_each_state(@ForAll long seed) {
@@ -63,6 +64,7 @@ class ReadingsAgreeProperties {
         .map(Entry::kind)
         .distinct()
         .forEach(k -> BOXES_WITH.merge(k, 1, Integer::sum));
+    RandomConnections.count(box, CONNECTIONS);
   }
 
   /** Two tokens and two locks, of which one lets go; random boxes have one of each, or two. */
@@ -100,6 +102,9 @@ class ReadingsAgreeProperties {
     System.out.println("boxes with each kind of entry: " + BOXES_WITH);
     assertThat(BOXES_WITH).containsOnlyKeys(Entry.Kind.values());
     assertThat(BOXES_WITH.values()).allMatch(n -> n >= 20);
+    System.out.println("boxes with more than rods and wires in order: " + CONNECTIONS);
+    assertThat(CONNECTIONS).hasSize(4);
+    assertThat(CONNECTIONS.values()).allMatch(n -> n >= 5);
   }
 
   /**

@@ -6,7 +6,7 @@ import java.util.List;
  * What lies between levers and what they work, where it is more than a rod or a wire in order;
  * `docs/meaning.md` 2.8.
  *
- * @param detections one at most for each lever
+ * @param detections what a lever detects, in one or several
  * @param brokenRods points whose rod may break, in the order written; each is worked by a lever
  * @param electric levers that work their points electrically, and are checked until these answer
  */
