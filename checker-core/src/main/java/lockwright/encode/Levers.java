@@ -167,7 +167,8 @@ final class Levers {
         does.add(words.set(Quantity.release(section.name()), "locked"));
       }
       if (lever.work() instanceof Work.OfSignal works
-          && SectionCoder.signals(section, box).contains(works.signal())) {
+          && SectionCoder.signals(section, box).contains(works.signal())
+          && box.givingInto(section.name(), works.signal()).contains(lever)) {
         does.add(words.set(Quantity.freshTokens(section.name(), section.tokens()), "0"));
         section
             .locks()

@@ -62,6 +62,7 @@ public final class BoxBuilder {
     Problems problems = new Problems();
     problems.addAll(problems(spec, false));
     Optional<Box> bare = box(spec, problems);
+    bare.ifPresent(b -> severalLevers(b, spec, problems));
     problems.addAll(problems(spec, true));
     Optional<Box> box = bare.map(b -> drawn(b, spec, problems));
     Optional<Teaching> teaching =
@@ -85,6 +86,10 @@ public final class BoxBuilder {
     return spec.drawing()
         .map(d -> box.withDrawing(DrawingBuilder.build(d, box.layout(), problems)))
         .orElse(box);
+  }
+
+  private static void severalLevers(Box box, SpecFolder spec, Problems problems) {
+    SeveralLevers.check(box, spec.plan().orElseThrow(), spec.frame().orElseThrow(), problems);
   }
 
   /** Those of the form of files that nothing of the box rests on, or all others. */

@@ -1,9 +1,11 @@
 package lockwright.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
@@ -23,7 +25,12 @@ public final class Outside {
   String of(Event event, SortedMap<String, String> before, SortedMap<String, String> after) {
     List<String> moved = new ArrayList<>();
     if (event instanceof Event.LeverMoves move) {
-      work(box.frame().lever(move.lever()).work(), move.to(), moved);
+      Work work = box.frame().lever(move.lever()).work();
+      if (work instanceof Work.OfSignal of && box.frame().giving(of.signal()).size() > 1) {
+        arm(of.signal(), before, after, moved);
+      } else {
+        work(work, move.to(), moved);
+      }
     } else if (event instanceof Event.PointsMove move) {
       moved.add(points(List.of(move.points()), move.to()));
     } else if (event instanceof Event.GatesMove move) {
@@ -34,6 +41,29 @@ public final class Outside {
     }
     box.sections().forEach(s -> section(s, before, after, moved));
     return String.join("; ", moved);
+  }
+
+  /** An arm that several levers give. */
+  private void arm(
+      String signal,
+      SortedMap<String, String> before,
+      SortedMap<String, String> after,
+      List<String> moved) {
+    Position now = arm(signal, after);
+    moved.add(
+        "signal "
+            + signal
+            + (now == arm(signal, before) ? " still" : "")
+            + one(now, " on", " part-way, taken as off", " off"));
+  }
+
+  private Position arm(String signal, SortedMap<String, String> values) {
+    Stream<Position> levers =
+        box.frame().giving(signal).stream()
+            .map(l -> Position.valueOf(values.get(Quantity.lever(l.id()).key())));
+    return box.frame().slotted(signal)
+        ? levers.min(Comparator.naturalOrder()).orElseThrow()
+        : levers.max(Comparator.naturalOrder()).orElseThrow();
   }
 
   private static void work(Work work, Position to, List<String> moved) {

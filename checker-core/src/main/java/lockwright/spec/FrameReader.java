@@ -102,6 +102,7 @@ final class FrameReader {
 
   private static List<String> keys(String work) {
     return switch (work) {
+      case "signal" -> List.of(work, "for", "slotted", "label");
       case "points" -> List.of(work, ECONOMICAL, "label");
       case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
@@ -111,7 +112,11 @@ final class FrameReader {
 
   private static Optional<FrameFile.Work> work(String work, Fields fields) {
     return switch (work) {
-      case "signal" -> fields.text(work).map(FrameFile.OfSignal::new);
+      case "signal" -> {
+        List<Written> ways = fields.get("for").isPresent() ? fields.needTexts("for") : List.of();
+        boolean slotted = fields.yes("slotted", false);
+        yield fields.text(work).map(s -> new FrameFile.OfSignal(s, ways, slotted));
+      }
       case "points" ->
           Optional.of(new FrameFile.OfPoints(fields.needTexts(work), fields.texts(ECONOMICAL)));
       case "bolt" -> {

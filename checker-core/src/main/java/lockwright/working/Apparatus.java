@@ -1,7 +1,10 @@
 package lockwright.working;
 
+import static java.util.Collections.disjoint;
+
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Predicate;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
@@ -21,17 +24,33 @@ final class Apparatus {
 
   /** The arm is off, where off is the danger: its lever is not fully N. */
   Condition off(String signal) {
-    return ofSignal(signal, "M", "R");
+    return given(signal, l -> true, "M", "R");
   }
 
   /** The arm is off, where off is the goal: its lever is fully R. */
   Condition surelyOff(String signal) {
-    return ofSignal(signal, "R");
+    return given(signal, l -> true, "R");
   }
 
-  private Condition ofSignal(String signal, String... positions) {
-    Optional<Lever> lever = box.frame().ofSignal(signal);
-    return lever.map(l -> lever(l.id(), positions)).orElse(Condition.FALSE);
+  /** 2.7: the arm is off for what passes these tracks, where that is the goal. */
+  Condition surelyOffFor(String signal, List<String> tracks) {
+    return given(
+        signal, l -> l.slotted() || l.ways().isEmpty() || !disjoint(l.ways(), tracks), "R");
+  }
+
+  /** 2.7: one of these levers of the arm stands so; of slotted ones all. */
+  private Condition given(String signal, Predicate<Work.OfSignal> which, String... positions) {
+    List<Condition> stand = new ArrayList<>();
+    boolean slotted = false;
+    for (Lever lever : box.frame().levers()) {
+      if (lever.work() instanceof Work.OfSignal work
+          && work.signal().equals(signal)
+          && which.test(work)) {
+        stand.add(lever(lever.id(), positions));
+        slotted |= work.slotted();
+      }
+    }
+    return slotted ? Condition.all(stand) : Condition.any(stand);
   }
 
   Condition lies(String points, Lie lie) {

@@ -1,6 +1,7 @@
 package lockwright.working;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +82,7 @@ final class Breaches {
 
   Condition goal(Requirement requirement) {
     if (requirement instanceof Requirement.RouteCanBeCleared r) {
-      return Condition.all(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+      return signalled(r.route());
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
       return apparatus.lever(r.lever(), "R");
     }
@@ -92,10 +93,7 @@ final class Breaches {
     if (subject instanceof Subject.SignalOff s) {
       return apparatus.surelyOff(s.signal());
     } else if (subject instanceof Subject.RouteSignalled s) {
-      return Condition.any(
-          s.routes().stream()
-              .map(r -> Condition.all(apparatus.surelyOff(r.signal()), apparatus.lies(r)))
-              .toList());
+      return Condition.any(s.routes().stream().map(this::signalled).toList());
     } else if (subject instanceof Subject.Bolted s) {
       return apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
@@ -110,12 +108,22 @@ final class Breaches {
     throw new IllegalArgumentException("a subject of no known kind: " + subject.id());
   }
 
+  /** The arm is off for the route, where that is the goal, and the route lies. */
+  private Condition signalled(Route route) {
+    return Condition.all(
+        apparatus.surelyOffFor(route.signal(), route.tracks()), apparatus.lies(route));
+  }
+
   private static Breach state(Condition condition) {
     return new Breach(condition, Map.of());
   }
 
   private Condition pointsSet(Requirement.PointsSet r) {
-    List<Condition> wrong = new ArrayList<>(List.of(apparatus.off(r.signal())));
+    List<Condition> wrong = new ArrayList<>();
+    wrong.add(
+        r.lever().isPresent()
+            ? apparatus.lever(r.lever().get(), "M", "R")
+            : apparatus.off(r.signal()));
     for (Route route : r.routes()) {
       wrong.add(Condition.not(Condition.all(apparatus.lies(route), apparatus.trapsLie(route))));
     }
@@ -215,8 +223,13 @@ final class Breaches {
     if (r.path().posts().isEmpty()) {
       wrong.add(Condition.TRUE);
     }
+    Iterator<List<String>> tracks = r.path().beyond().iterator();
     for (List<String> post : r.path().posts()) {
-      wrong.add(Condition.not(Condition.any(post.stream().map(apparatus::surelyOff).toList())));
+      List<String> along = tracks.next();
+      wrong.add(
+          Condition.not(
+              Condition.any(
+                  post.stream().map(arm -> apparatus.surelyOffFor(arm, along)).toList())));
     }
     for (PointsOnRoute p : r.path().facing()) {
       wrong.add(Condition.not(apparatus.lies(p.points(), p.lie())));
@@ -231,18 +244,14 @@ final class Breaches {
     Condition noneFresh =
         quantities.is(Quantity.freshTokens(r.section(), tokens(r.section())), "0");
     Map<Event, Condition> forbidden = new LinkedHashMap<>();
-    box.frame()
-        .ofSignal(r.signal())
-        .ifPresent(
-            lever -> {
-              for (Movement movement : movements) {
-                if (movement.event() instanceof Event.LeverMoves m
-                    && m.lever().equals(lever.id())
-                    && m.from() == Position.N) {
-                  forbidden.put(m, noneFresh);
-                }
-              }
-            });
+    for (Movement movement : movements) {
+      if (movement.event() instanceof Event.LeverMoves m
+          && m.from() == Position.N
+          && Quantities.goesOffInto(
+              box, box.frame().lever(m.lever()).work(), r.signal(), r.section())) {
+        forbidden.put(m, noneFresh);
+      }
+    }
     return new Breach(Condition.FALSE, forbidden);
   }
 

@@ -139,8 +139,8 @@ final class FrameMovements {
                 "lever " + lever.id() + " leaves N only with the release of " + name + " given"));
         effects.add(quantities.set(release, "locked"));
       }
-      if (lever.work() instanceof Work.OfSignal work
-          && Quantities.sectionSignals(box, name).contains(work.signal())) {
+      if (Quantities.sectionSignals(box, name).stream()
+          .anyMatch(s -> Quantities.goesOffInto(box, lever.work(), s, name))) {
         effects.add(quantities.set(Quantity.freshTokens(name, section.tokens()), "0"));
         for (Section.Lock lock : section.locks()) {
           Quantity in = Quantity.lock(name, lock.groundFrame());

@@ -22,7 +22,7 @@ final class BoxData {
     locking.forEach(entry -> ((ObjectNode) entry).put("at", place(entry.required("at"))));
     data.set("locking", locking);
     data.set("sections", result.required("sections").deepCopy());
-    data.set("routes", only(result.required("routes"), "signal", "end"));
+    data.set("routes", only(result.required("routes"), "signal", "tracks", "end"));
     ObjectNode parts = data.putObject("layout");
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(

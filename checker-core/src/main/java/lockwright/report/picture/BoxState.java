@@ -2,6 +2,7 @@ package lockwright.report.picture;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -72,8 +73,46 @@ final class BoxState {
   }
 
   Place signal(String id) {
+    return signal(id, null);
+  }
+
+  /**
+   * How the arm is given by its levers: of slotted ones by all of them.
+   *
+   * @param tracks of several levers, only those count that are for a route over them; null: all
+   */
+  private Place signal(String id, JsonNode tracks) {
     JsonNode lever = signals.get(id).get("lever");
-    return lever == null ? Place.NORMAL : lever(lever.asText());
+    if (lever != null) {
+      return lever(lever.asText());
+    }
+    List<Place> places = new ArrayList<>();
+    boolean slotted = false;
+    for (JsonNode one : signals.get(id).path("levers")) {
+      JsonNode work = levers.get(one.asText()).get("work");
+      slotted |= work.has("slotted");
+      if (tracks == null || !work.has("for") || share(work.get("for"), tracks)) {
+        places.add(lever(one.asText()));
+      }
+    }
+    places.sort(Comparator.naturalOrder());
+    return places.isEmpty() ? Place.NORMAL : places.get(slotted ? 0 : places.size() - 1);
+  }
+
+  private static boolean share(JsonNode tracks, JsonNode others) {
+    for (JsonNode track : tracks) {
+      for (JsonNode other : others) {
+        if (track.equals(other)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** How its arm is given for a route. */
+  Place armOfRoute(JsonNode route) {
+    return signal(route.get("signal").asText(), route.get("tracks"));
   }
 
   /** The kind of arm that a lever works; empty if it works none. */
@@ -133,7 +172,7 @@ final class BoxState {
 
   /** Its arm is not surely on, and all its points lie. */
   boolean set(JsonNode route) {
-    return signal(route.get("signal").asText()) != Place.NORMAL && lies(route);
+    return armOfRoute(route) != Place.NORMAL && lies(route);
   }
 
   private boolean lies(JsonNode route) {

@@ -2,6 +2,7 @@ package lockwright.report.result;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -136,7 +137,12 @@ public final class Movements {
     if (kind.equals("lever")) {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
-      work(parts.part("lever", lever).required("work"), move.to(), moved);
+      JsonNode work = parts.part("lever", lever).required("work");
+      if (work.has("for") || work.has("slotted")) {
+        moved.add(arm(work.required("signal").asText(), move));
+      } else {
+        work(work, move.to(), moved);
+      }
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
       own = GATES + crossing;
@@ -150,13 +156,33 @@ public final class Movements {
     return String.join("; ", moved);
   }
 
+  /** An arm that several levers give. */
+  private String arm(String signal, Move move) {
+    String now = arm(signal, move.after());
+    return "signal "
+        + signal
+        + (now.equals(arm(signal, move.before())) ? " still" : "")
+        + one(now, " on", " part-way, taken as off", " off");
+  }
+
+  /** Of slotted levers the least that is over counts, else the most. */
+  private String arm(String signal, JsonNode state) {
+    List<String> at = new ArrayList<>();
+    boolean slotted = false;
+    for (JsonNode lever : parts.part("signal", signal).required("levers")) {
+      at.add(state.required("lever " + lever.asText()).asText());
+      slotted |= parts.part("lever", lever.asText()).required("work").has("slotted");
+    }
+    at.sort(Comparator.comparing("NMR"::indexOf));
+    return at.get(slotted ? 0 : at.size() - 1);
+  }
+
   private static void work(JsonNode work, String to, List<String> moved) {
     switch (work.required("kind").asText()) {
-      case "signal" ->
-          moved.add(
-              "signal "
-                  + work.required("signal").asText()
-                  + one(to, " on", " part-way, taken as off", " off"));
+      case "signal" -> {
+        String signal = work.required("signal").asText();
+        moved.add("signal " + signal + one(to, " on", " part-way, taken as off", " off"));
+      }
       case "points" -> {
         moved.add(
             "points "

@@ -159,6 +159,14 @@ var Apparatus = function (box) {
       .map(function (route) { return route.signal; });
   }
 
+  // 2.7 and 4.3: a lever that is for some routes of the arm goes off into the section for those.
+  function goesOffInto(section, work) {
+    return sectionSignals(section).indexOf(work.signal) === -1 ? false : !work.for || box.routes.some(function (route) {
+      return route.signal !== work.signal || route.end.section !== section.name ? false :
+        route.tracks.some(function (track) { return work.for.indexOf(track) !== -1; });
+    });
+  }
+
   function lockOf(section, id) {
     return 'section ' + section.name + ': lock of ' + id;
   }
@@ -253,7 +261,7 @@ var Apparatus = function (box) {
       change['section ' + section.name + ': release'] = 'locked';
     });
     box.sections.forEach(function (section) {
-      if (work.kind === 'signal' ? sectionSignals(section).indexOf(work.signal) !== -1 : false) {
+      if (work.kind === 'signal' ? goesOffInto(section, work) : false) {
         change['section ' + section.name + ': fresh tokens'] = '0';
         section.groundFrames.forEach(function (lock) {
           var inLock = lockOf(section, lock.groundFrame);
