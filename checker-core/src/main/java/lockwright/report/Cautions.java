@@ -20,7 +20,8 @@ public final class Cautions {
       List.of(
           "trains and their movement",
           "track circuits, treadles and electric lever locks other than by token",
-          "arm controls, detection and slots",
+          "arm controls, detection, and slots but those between levers of one box",
+          "slotted signals into a single-line section",
           "overlaps",
           "flank protection by points and signals",
           "points worked by hand or sprung",

@@ -63,19 +63,30 @@ final class RandomTable {
     if (lever.work() instanceof Work.OfClosing closing) {
       for (String signal : closing.signals()) {
         box.frame()
-            .ofSignal(signal)
-            .ifPresent(l -> add(RandomBox.entry(Kind.RELEASED_BY, lever.id(), List.of(l.id()))));
+            .giving(signal)
+            .forEach(l -> add(RandomBox.entry(Kind.RELEASED_BY, lever.id(), List.of(l.id()))));
       }
     }
   }
 
   private void route(Route route) {
-    Optional<Lever> arm = box.frame().ofSignal(route.signal());
-    if (arm.isEmpty()) {
-      return;
+    for (Lever arm : locked(route.signal())) {
+      if (box.giving(route).contains(arm)) {
+        route(route, arm);
+      }
     }
-    String a = arm.get().id();
-    boolean several = box.routesOf(route.signal()).size() > 1;
+  }
+
+  /** The levers of an arm; of slotted ones, now and then only one, for that is enough. */
+  private List<Lever> locked(String signal) {
+    List<Lever> giving = box.frame().giving(signal);
+    return box.frame().slotted(signal) && random.nextInt(3) > 0 ? giving.subList(0, 1) : giving;
+  }
+
+  private void route(Route route, Lever arm) {
+    String a = arm.id();
+    boolean several =
+        box.routesOf(route.signal()).stream().filter(r -> box.giving(r).contains(arm)).count() > 1;
     for (PointsOnRoute points : route.points()) {
       Optional<Lever> lever = box.frame().ofPoints(points.points());
       if (lever.isPresent()) {
@@ -118,10 +129,11 @@ final class RandomTable {
 
   private void heldInRear(Requirement requirement) {
     if (requirement instanceof Requirement.PointsHeldInRear r) {
-      Optional<Lever> arm = box.frame().ofSignal(r.signal());
       Optional<Lever> points = box.frame().ofPoints(r.points());
-      if (arm.isPresent() && points.isPresent()) {
-        add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.get().id(), List.of(points.get().id())));
+      for (Lever arm : locked(r.signal())) {
+        if (points.isPresent()) {
+          add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.id(), List.of(points.get().id())));
+        }
       }
     }
   }
@@ -131,10 +143,17 @@ final class RandomTable {
   }
 
   private void conflict(Conflict conflict) {
-    Optional<Lever> first = box.frame().ofSignal(conflict.first().signal());
-    Optional<Lever> second = box.frame().ofSignal(conflict.second().signal());
-    if (conflict.possible() && first.isPresent() && second.isPresent()) {
-      Entry entry = RandomBox.entry(Kind.LOCKS, first.get().id(), List.of(second.get().id()));
+    if (conflict.possible()) {
+      for (Lever first : locked(conflict.first().signal())) {
+        locked(conflict.second().signal()).forEach(second -> conflict(conflict, first, second));
+      }
+    }
+  }
+
+  private void conflict(Conflict conflict, Lever first, Lever second) {
+    if (box.giving(conflict.first()).contains(first)
+        && box.giving(conflict.second()).contains(second)) {
+      Entry entry = RandomBox.entry(Kind.LOCKS, first.id(), List.of(second.id()));
       Optional<Lever> closing =
           box.frame().closing(conflict.first().signal(), conflict.second().signal());
       if (conflict.opposed() && closing.isPresent()) {
@@ -164,14 +183,13 @@ final class RandomTable {
   }
 
   private void distant(DistantPath path) {
-    Optional<Lever> arm = box.frame().ofSignal(path.distant());
-    if (arm.isEmpty()) {
-      return;
-    }
-    String a = arm.get().id();
+    locked(path.distant()).forEach(arm -> distant(path, arm.id()));
+  }
+
+  private void distant(DistantPath path, String a) {
     for (List<String> post : path.posts()) {
       List<String> stops =
-          post.stream().flatMap(s -> box.frame().ofSignal(s).stream()).map(Lever::id).toList();
+          post.stream().flatMap(s -> box.frame().giving(s).stream()).map(Lever::id).toList();
       if (!stops.isEmpty()) {
         add(RandomBox.entry(Kind.RELEASED_BY, a, stops));
       }
