@@ -259,7 +259,13 @@ final class Candidates {
       box.frame()
           .ofPoints(points)
           .ifPresent(
-              l -> add(first, Entry.Kind.LOCKS_BOTH_WAYS, under(signal), List.of(l.id()), List.of()));
+              l ->
+                  add(
+                      first,
+                      Entry.Kind.LOCKS_BOTH_WAYS,
+                      under(signal),
+                      List.of(l.id()),
+                      List.of()));
     }
   }
 
@@ -381,9 +387,7 @@ final class Candidates {
   }
 
   private List<Lever> over(List<Lever> levers) {
-    return levers.stream()
-        .filter(l -> !"N".equals(end.get(Quantity.lever(l.id()).key())))
-        .toList();
+    return levers.stream().filter(l -> !"N".equals(end.get(Quantity.lever(l.id()).key()))).toList();
   }
 
   /** The levers that are to be over for a post to be off along a path: of slotted ones, one. */
@@ -396,8 +400,7 @@ final class Candidates {
               .map(Lever::id)
               .toList();
       boolean slotted = box.frame().slotted(signal);
-      levers.addAll(
-          slotted ? its.stream().filter(l -> !reversed(l)).limit(1).toList() : its);
+      levers.addAll(slotted ? its.stream().filter(l -> !reversed(l)).limit(1).toList() : its);
     }
     return levers;
   }

@@ -224,9 +224,7 @@ final class Targets {
         apparatus.box().givingInto(r.section(), r.signal()).stream().map(Lever::id).toList();
     return makings(
         event ->
-            event instanceof LeverMoves e
-                && levers.contains(e.lever())
-                && e.from() == Position.N,
+            event instanceof LeverMoves e && levers.contains(e.lever()) && e.from() == Position.N,
         apparatus
             .words()
             .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0));

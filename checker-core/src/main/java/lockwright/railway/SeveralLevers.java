@@ -1,15 +1,9 @@
 package lockwright.railway;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lockwright.railway.frame.Frame;
-import lockwright.railway.frame.Lever;
-import lockwright.railway.frame.Work;
-import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Route;
-import lockwright.railway.layout.Routes;
 import lockwright.spec.FrameFile;
 import lockwright.spec.Message;
 import lockwright.spec.PlanFile;
@@ -56,8 +50,7 @@ final class SeveralLevers {
           "take it away, or write the other levers of the arm; the routes of the arm itself are"
               + " written with 'for' in plan.yaml");
     } else if (agree()
-        && (work.slotted() && !work.ways().isEmpty()
-            || work.slotted() != works.get(0).slotted())) {
+        && (work.slotted() && !work.ways().isEmpty() || work.slotted() != works.get(0).slotted())) {
       problems.add(
           Message.LEVERS_OF_SIGNAL_AT_ODDS,
           signal.at(),
@@ -90,7 +83,8 @@ final class SeveralLevers {
     for (String signal : box.layout().signals().stream().map(s -> s.id()).toList()) {
       boolean into =
           box.layout().signal(signal).arm().running()
-              && box.routesOf(signal).stream().anyMatch(r -> r.end() instanceof Route.End.InSection);
+              && box.routesOf(signal).stream()
+                  .anyMatch(r -> r.end() instanceof Route.End.InSection);
       if (into && box.frame().slotted(signal)) {
         problems.add(
             Message.SLOTTED_SECTION_SIGNAL,

@@ -19,8 +19,6 @@ import lockwright.railway.layout.Leg;
 import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
-import lockwright.railway.layout.Route;
-import lockwright.railway.layout.Routes;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.layout.Track;
 import lockwright.railway.layout.TrackEnd;
@@ -62,7 +60,7 @@ public final class RandomBox {
   }
 
   public static Box of(Random random) {
-    return new RandomBox(random).box();
+    return RandomLevers.in(new RandomBox(random).box());
   }
 
   private boolean chance(int percent) {
@@ -190,14 +188,8 @@ public final class RandomBox {
   }
 
   private Frame frame(Layout layout) {
-    boolean sharing = layout.signals().size() < 3 && chance(25);
     for (Signal signal : layout.signals()) {
-      if (sharing) {
-        shared(layout, signal);
-        sharing = false;
-      } else {
-        lever(new Work.OfSignal(signal.id()));
-      }
+      lever(new Work.OfSignal(signal.id()));
     }
     if (groundFrame && !tokenFrame) {
       lever(new Work.OfRelease("G", chance(85)));
@@ -230,23 +222,6 @@ public final class RandomBox {
     return new Frame(levers);
   }
 
-  /** Two levers to one arm: each for some of its routes, or slotted. */
-  private void shared(Layout layout, Signal signal) {
-    List<Route> routes =
-        Routes.of(layout).stream().filter(r -> r.signal().equals(signal.id())).toList();
-    boolean slotted = routes.isEmpty() || !canReadIntoSection(signal) && chance(40);
-    if (slotted) {
-      lever(new Work.OfSignal(signal.id(), List.of(), true));
-      lever(new Work.OfSignal(signal.id(), List.of(), true));
-      return;
-    }
-    for (int i = 0; i < 2; i++) {
-      List<String> tracks = routes.get(i % routes.size()).tracks();
-      String last = tracks.get(tracks.size() - 1);
-      lever(new Work.OfSignal(signal.id(), List.of(last), false));
-    }
-  }
-
   private void lever(Work work) {
     String id = Integer.toString(levers.size() + 1);
     levers.add(new Lever(id, id, work, HERE));
@@ -264,7 +239,7 @@ public final class RandomBox {
     List<String> releases = new ArrayList<>();
     for (Signal signal : layout.signals()) {
       if (canReadIntoSection(signal)) {
-        frame.giving(signal.id()).forEach(l -> releases.add(l.id()));
+        frame.ofSignal(signal.id()).ifPresent(l -> releases.add(l.id()));
       }
     }
     Optional<Section.Release> release =

@@ -63,30 +63,19 @@ final class RandomTable {
     if (lever.work() instanceof Work.OfClosing closing) {
       for (String signal : closing.signals()) {
         box.frame()
-            .giving(signal)
-            .forEach(l -> add(RandomBox.entry(Kind.RELEASED_BY, lever.id(), List.of(l.id()))));
+            .ofSignal(signal)
+            .ifPresent(l -> add(RandomBox.entry(Kind.RELEASED_BY, lever.id(), List.of(l.id()))));
       }
     }
   }
 
   private void route(Route route) {
-    for (Lever arm : locked(route.signal())) {
-      if (box.giving(route).contains(arm)) {
-        route(route, arm);
-      }
+    Optional<Lever> arm = box.frame().ofSignal(route.signal());
+    if (arm.isEmpty()) {
+      return;
     }
-  }
-
-  /** The levers of an arm; of slotted ones, now and then only one, for that is enough. */
-  private List<Lever> locked(String signal) {
-    List<Lever> giving = box.frame().giving(signal);
-    return box.frame().slotted(signal) && random.nextInt(3) > 0 ? giving.subList(0, 1) : giving;
-  }
-
-  private void route(Route route, Lever arm) {
-    String a = arm.id();
-    boolean several =
-        box.routesOf(route.signal()).stream().filter(r -> box.giving(r).contains(arm)).count() > 1;
+    String a = arm.get().id();
+    boolean several = box.routesOf(route.signal()).size() > 1;
     for (PointsOnRoute points : route.points()) {
       Optional<Lever> lever = box.frame().ofPoints(points.points());
       if (lever.isPresent()) {
@@ -129,11 +118,10 @@ final class RandomTable {
 
   private void heldInRear(Requirement requirement) {
     if (requirement instanceof Requirement.PointsHeldInRear r) {
+      Optional<Lever> arm = box.frame().ofSignal(r.signal());
       Optional<Lever> points = box.frame().ofPoints(r.points());
-      for (Lever arm : locked(r.signal())) {
-        if (points.isPresent()) {
-          add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.id(), List.of(points.get().id())));
-        }
+      if (arm.isPresent() && points.isPresent()) {
+        add(RandomBox.entry(Kind.LOCKS_BOTH_WAYS, arm.get().id(), List.of(points.get().id())));
       }
     }
   }
@@ -143,17 +131,10 @@ final class RandomTable {
   }
 
   private void conflict(Conflict conflict) {
-    if (conflict.possible()) {
-      for (Lever first : locked(conflict.first().signal())) {
-        locked(conflict.second().signal()).forEach(second -> conflict(conflict, first, second));
-      }
-    }
-  }
-
-  private void conflict(Conflict conflict, Lever first, Lever second) {
-    if (box.giving(conflict.first()).contains(first)
-        && box.giving(conflict.second()).contains(second)) {
-      Entry entry = RandomBox.entry(Kind.LOCKS, first.id(), List.of(second.id()));
+    Optional<Lever> first = box.frame().ofSignal(conflict.first().signal());
+    Optional<Lever> second = box.frame().ofSignal(conflict.second().signal());
+    if (conflict.possible() && first.isPresent() && second.isPresent()) {
+      Entry entry = RandomBox.entry(Kind.LOCKS, first.get().id(), List.of(second.get().id()));
       Optional<Lever> closing =
           box.frame().closing(conflict.first().signal(), conflict.second().signal());
       if (conflict.opposed() && closing.isPresent()) {
@@ -183,13 +164,14 @@ final class RandomTable {
   }
 
   private void distant(DistantPath path) {
-    locked(path.distant()).forEach(arm -> distant(path, arm.id()));
-  }
-
-  private void distant(DistantPath path, String a) {
+    Optional<Lever> arm = box.frame().ofSignal(path.distant());
+    if (arm.isEmpty()) {
+      return;
+    }
+    String a = arm.get().id();
     for (List<String> post : path.posts()) {
       List<String> stops =
-          post.stream().flatMap(s -> box.frame().giving(s).stream()).map(Lever::id).toList();
+          post.stream().flatMap(s -> box.frame().ofSignal(s).stream()).map(Lever::id).toList();
       if (!stops.isEmpty()) {
         add(RandomBox.entry(Kind.RELEASED_BY, a, stops));
       }

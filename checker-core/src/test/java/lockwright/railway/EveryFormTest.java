@@ -31,7 +31,8 @@ class EveryFormTest {
   void levers_are_in_order_of_number_then_letter() {
     assertThat(box.frame().levers().stream().map(Lever::id))
         .containsExactly(
-            "2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16", "17");
+            "2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16",
+            "17");
   }
 
   @Test

@@ -42,7 +42,8 @@ public record Frame(List<Lever> levers) {
 
   /** Whether the arm is off only while all its levers are over. */
   public boolean slotted(String signal) {
-    return giving(signal).stream().anyMatch(l -> l.work() instanceof Work.OfSignal w && w.slotted());
+    return giving(signal).stream()
+        .anyMatch(l -> l.work() instanceof Work.OfSignal w && w.slotted());
   }
 
   /** Whether several levers give the arm, each for some of its routes. */

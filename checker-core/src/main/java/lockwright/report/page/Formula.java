@@ -65,8 +65,7 @@ final class Formula {
     List<String> routes = names(concerns.required("routes"));
     List<String> sections = names(concerns.required("sections"));
     return switch (instance.required("name").asText()) {
-      case "points set" ->
-          always(pointsSet(signals, routes, names(concerns.required("levers"))));
+      case "points set" -> always(pointsSet(signals, routes, names(concerns.required("levers"))));
       case "points bolted" ->
           always(off(signals) + AND + any(routes, false) + THEN + "bolted(" + points.get(0) + ")");
       case "bolt and points agree" ->
@@ -123,7 +122,8 @@ final class Formula {
           always(siding(concerns.required("groundFrames").get(0).asText(), sections.get(0)));
       case "route can be cleared" ->
           "some run: "
-              + clear(signals.get(0), names(anchors.part("route", routes.get(0)).required("tracks")))
+              + clear(
+                  signals.get(0), names(anchors.part("route", routes.get(0)).required("tracks")))
               + AND
               + any(routes, false);
       case "lever can be moved" ->
