@@ -50,7 +50,8 @@ class LearnersLockingTest {
     "../examples/proved/quillby/box, 2500",
     "../examples/proved/brindlewick/box, 2500",
     "../examples/proved/corlhaven/box, 2500",
-    "src/test/resources/boxes/every-form, 2500"
+    "src/test/resources/boxes/every-form, 2300",
+    "src/test/resources/boxes/arm-with-two-levers, 200"
   })
   void in_every_state_the_script_frees_and_holds_what_working_does(String folder, int sequences) {
     Box box = BoxBuilder.read(Path.of(folder)).box().orElseThrow();
