@@ -91,6 +91,7 @@ final class Candidates {
   /** Not a lock on itself, nor a condition on a lever that it locks. */
   private static boolean sensible(Entry c) {
     return !c.others().contains(c.lever())
+        && Lever.otherWay(c.lever()).filter(c.others()::contains).isEmpty()
         && c.when().stream()
             .noneMatch(w -> w.lever().equals(c.lever()) || c.others().contains(w.lever()));
   }

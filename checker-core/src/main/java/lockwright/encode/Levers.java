@@ -140,6 +140,7 @@ final class Levers {
     does.add(words.set(quantity, stroke.to().name()));
     does.addAll(turns.does(lever.id(), stroke));
     if (stroke.from() == Position.N) {
+      otherWay(lever).ifPresent(o -> needs.add(words.is(o, Position.N)));
       needs.addAll(turns.needs(lever.id()));
       leavesNormal(lever, needs, does);
     }
@@ -156,6 +157,11 @@ final class Levers {
     }
     return new Movement(
         new LeverMoves(lever.id(), stroke.from(), stroke.to()), Term.and(needs), does);
+  }
+
+  /** A push-pull lever leaves the middle one way at a time. */
+  private Optional<Quantity> otherWay(Lever lever) {
+    return lever.otherWay().map(Quantity::lever);
   }
 
   /** Token locks, and section signals that go off. */
@@ -205,6 +211,13 @@ final class Levers {
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
+    for (Lever lever : box.frame().levers()) {
+      Optional<Quantity> other = otherWay(lever).filter(o -> lever.id().endsWith(Lever.PULL));
+      if (other.isPresent()) {
+        Among pull = words.among(Quantity.lever(lever.id()), "N");
+        clauses.add(ordered(List.of(pull, words.among(other.get(), "N"))));
+      }
+    }
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
         clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));

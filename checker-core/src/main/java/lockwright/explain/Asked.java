@@ -63,6 +63,16 @@ public record Asked(List<String> reversed, List<String> partWay, String lever) {
     for (String id : partWay) {
       named(box, "lockwright.partWay", id, seen, faults);
     }
+    seen.stream()
+        .filter(l -> l.endsWith(Lever.PULL) && seen.contains(Lever.number(l) + Lever.PUSH))
+        .sorted()
+        .forEach(
+            l ->
+                faults.add(
+                    new Fault(
+                        "lockwright.reversed",
+                        "lever " + Lever.number(l) + " cannot be pulled and pushed at once",
+                        "name one of its ways")));
     return faults;
   }
 

@@ -310,7 +310,7 @@ final class FrameBuilder {
   }
 
   private static int number(String lever) {
-    return Integer.parseInt(lever.replaceAll("[A-Z]$", ""));
+    return Integer.parseInt(Lever.number(lever).replaceAll("[A-Z]$", ""));
   }
 
   private static <T> Map<String, T> byId(List<T> all, Function<T, Written> id) {

@@ -37,6 +37,11 @@ final class FrameReader {
     return NUMBER.matcher(text).matches();
   }
 
+  /** The number of a lever, or one way of a push-pull lever: 5-pull. */
+  static boolean isLever(String text) {
+    return isLeverNumber(text.replaceAll("-(pull|push)$", ""));
+  }
+
   static Optional<FrameFile> read(Node root, Problems problems) {
     FrameReader reader = new FrameReader(problems);
     return reader
@@ -69,7 +74,11 @@ final class FrameReader {
             "write a number from 1 to 9999 without leading noughts, perhaps with a capital letter"
                 + " after it: 12, 12A");
       }
-      levers.add(lever(field));
+      if (PushPull.is(field)) {
+        new PushPull(problems, shape).ways(field).forEach(way -> levers.add(lever(way)));
+      } else {
+        levers.add(lever(field));
+      }
     }
     return new FrameFile(List.copyOf(levers));
   }

@@ -54,6 +54,7 @@ final class FrameMovements {
       needs.add(Need.entry(keeps(entry, quantity, stroke), entry));
     }
     if (stroke.from() == Position.N) {
+      middle(lever, needs);
       rules(lever, needs);
       leavesNormal(lever, needs, effects);
     }
@@ -71,6 +72,19 @@ final class FrameMovements {
     }
     return new Movement(
         new Event.LeverMoves(lever.id(), stroke.from(), stroke.to()), needs, effects);
+  }
+
+  /** 2.7: the other way of a push-pull lever is at N, and so the lever in the middle. */
+  private void middle(Lever lever, List<Need> needs) {
+    for (Lever other : box.frame().levers()) {
+      String number = Lever.number(lever.id());
+      if (!other.equals(lever) && !number.equals(lever.id()) && number.equals(Lever.number(other.id()))) {
+        needs.add(
+            Need.rule(
+                quantities.is(Quantity.lever(other.id()), "N"),
+                "lever " + number + " is one lever, and has to come back to the middle first"));
+      }
+    }
   }
 
   /** 3.1: what the stroke leads to, and leads through, is not forbidden by the entry. */

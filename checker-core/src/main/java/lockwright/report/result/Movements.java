@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.LeverWords;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
 public final class Movements {
@@ -118,8 +119,11 @@ public final class Movements {
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
     String name = event.required(named(kind)).asText();
+    if (kind.equals("lever")) {
+      String label = parts.part("lever", name).path("label").asText();
+      return LeverWords.of(name, label, from, move.to());
+    }
     return switch (kind) {
-          case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
           case "points" ->
               (reverse ? "reverse points " : "restore points ") + parts.labelled("points", name);
           case "gates" ->

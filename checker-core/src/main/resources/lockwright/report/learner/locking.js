@@ -188,6 +188,11 @@ var Apparatus = function (box) {
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
   function besides(id, work, from) {
     var needs = [];
+    var way = id.match(/^(.*)-(pull|push)$/);
+    if (from === 'N' ? way : false) {
+      needs.push(['lever ' + way[1] + (way[2] === 'pull' ? '-push' : '-pull'), 'N',
+        'lever ' + way[1] + ' leaves the middle one way at a time']);
+    }
     if (from === 'N') {
       releasesOf(id).forEach(function (section) {
         needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
