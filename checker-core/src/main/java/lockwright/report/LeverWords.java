@@ -22,9 +22,14 @@ public final class LeverWords {
     String named = Lever.number(lever) + (label.isEmpty() ? "" : " " + label);
     String far =
         to.equals(PART_WAY) ? " part-way" : from.equals(PART_WAY) ? " the rest of the way" : "";
-    return Lever.otherWay(lever).isPresent() && !over
+    return isWay(lever) && !over
         ? "put " + named + " back" + far + " to the middle"
         : verb(lever, over) + " " + named + far;
+  }
+
+  /** Whether the id is of one way of a push-pull lever. */
+  public static boolean isWay(String lever) {
+    return Lever.otherWay(lever).isPresent();
   }
 
   /** "pull", "push" or "replace"; of a push-pull lever that comes back, "put back". */
@@ -32,6 +37,6 @@ public final class LeverWords {
     if (over) {
       return lever.endsWith(Lever.PUSH) ? "push" : "pull";
     }
-    return Lever.otherWay(lever).isPresent() ? "put back" : "replace";
+    return isWay(lever) ? "put back" : "replace";
   }
 }

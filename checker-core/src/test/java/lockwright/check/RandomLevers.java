@@ -1,11 +1,13 @@
 package lockwright.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
@@ -20,8 +22,8 @@ import lockwright.railway.requirement.Derived;
 import lockwright.railway.section.Section;
 
 /**
- * Some small random boxes with another kind of lever: an arm that two levers give ({@code
- * docs/meaning.md} 2.7). Draws nothing from the random numbers of the box, so that all others stay
+ * Some random boxes with other kinds of lever: an arm that two levers give, or two levers made into
+ * one push-pull lever ({@code docs/meaning.md} 2.7). Draws nothing from the random numbers of the box, so that all others stay
  * what they are.
  */
 final class RandomLevers {
@@ -45,10 +47,59 @@ final class RandomLevers {
     boolean small = box.frame().levers().size() <= (box.sections().isEmpty() ? MOST : MOST - 1);
     List<Lever> arms =
         box.frame().levers().stream().filter(l -> l.work() instanceof Work.OfSignal).toList();
-    if (!small || arms.isEmpty() || random.nextInt(2) == 0) {
+    int kind = random.nextInt(4);
+    if (kind == 0) {
+      return new RandomLevers(box, random).pushPull();
+    } else if (kind > 2 || !small || arms.isEmpty()) {
       return box;
     }
     return new RandomLevers(box, random).shared(arms.get(random.nextInt(arms.size())));
+  }
+
+  /** Two levers made into the ways of one. */
+  private Box pushPull() {
+    List<Lever> some = new ArrayList<>(levers);
+    some.removeIf(l -> !l.work().moves() || l.work() instanceof Work.OfClosing);
+    if (some.size() < 2) {
+      return box;
+    }
+    Collections.shuffle(some, random);
+    String pull = some.get(0).id();
+    String push = some.get(1).id();
+    UnaryOperator<String> named =
+        l -> l.equals(pull) ? pull + Lever.PULL : l.equals(push) ? pull + Lever.PUSH : l;
+    levers.removeIf(l -> l.id().equals(push));
+    int at = levers.indexOf(some.get(0));
+    levers.set(at, lever(some.get(0), named.apply(pull), some.get(0).work()));
+    levers.add(at + 1, lever(some.get(1), named.apply(push), some.get(1).work()));
+    entries.clear();
+    for (Entry e : box.locking()) {
+      List<String> others = e.others().stream().map(named).toList();
+      boolean itself = Lever.otherWay(named.apply(e.lever())).filter(others::contains).isPresent();
+      if (!itself || e.kind() == Kind.NOT_AGAIN_BEFORE) {
+        List<Entry.Condition> when =
+            e.when().stream()
+                .map(c -> new Entry.Condition(named.apply(c.lever()), c.position()))
+                .toList();
+        Entry renamed = RandomBox.entry(e.kind(), named.apply(e.lever()), others);
+        entries.add(RandomBox.when(renamed, when, e.holds()));
+      }
+    }
+    List<Section> sections =
+        box.sections().stream()
+            .map(
+                s ->
+                    s.release()
+                        .map(
+                            r ->
+                                s.withRelease(
+                                    new Section.Release(
+                                        r.levers().stream().map(named).toList(),
+                                        r.lasts(),
+                                        r.begins())))
+                        .orElse(s))
+            .toList();
+    return with(new Frame(levers), sections);
   }
 
   /** Another lever to an arm: each for some of its routes, or slotted. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.LeverWords;
 
 /**
  * The frame as the signaller stands before it: a lever that is reversed has come towards him, so it
@@ -78,12 +79,7 @@ final class FramePicture {
     Handle handle = Handle.of(lever, state.armOf(lever));
     BoxState.Place place = state.lever(id);
     double middle = left + WIDTH / 2;
-    double down =
-        switch (place) {
-          case NORMAL -> 0;
-          case PART_WAY -> STROKE / 2;
-          case REVERSED -> STROKE;
-        };
+    double down = down(id, place);
     String where =
         switch (place) {
           case NORMAL -> "N";
@@ -108,6 +104,16 @@ final class FramePicture {
     }
     label(label, middle, top + LABEL);
     svg.close();
+  }
+
+  /** How far towards the signaller; a push-pull lever stands in the middle. */
+  private static double down(String id, BoxState.Place place) {
+    double stroke = STROKE * place.ordinal() / 2;
+    if (!LeverWords.isWay(id)) {
+      return stroke;
+    }
+    boolean pushed = LeverWords.verb(id, true).equals("push");
+    return STROKE / 2 + (pushed ? -stroke : stroke) / 2;
   }
 
   /** The label reads upwards, as there is no room for it beside its neighbours. */

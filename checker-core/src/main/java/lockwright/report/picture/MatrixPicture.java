@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.LeverWords;
 
 /**
  * The locking as a matrix, as it is written: a row for the lever that an entry stands under, a
@@ -27,6 +28,13 @@ final class MatrixPicture {
           new Kind("starts only with normal", "S", "starts only with normal"),
           new Kind("not again before", "T", "not again before (turn)"));
 
+  /** Room for the name of a way of a push-pull lever. */
+  private static final double WAY = 38;
+
+  private static String id(JsonNode lever) {
+    return lever.get("id").asText();
+  }
+
   private record Kind(String name, String letter, String words) {}
 
   private record Written(int index, String letter, String text, boolean conditional) {}
@@ -48,7 +56,8 @@ final class MatrixPicture {
     }
     int entries = read(result.path("locking"));
     int most = cells.values().stream().mapToInt(List::size).max().orElse(1);
-    cell = CELL + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
+    boolean ways = levers.stream().anyMatch(l -> LeverWords.isWay(id(l)));
+    cell = Math.max(ways ? WAY : CELL, CELL) + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
     side = 56 + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
     double grid = levers.size() * cell;
     svg =
