@@ -32,6 +32,11 @@ public final class LeverWords {
     return Lever.otherWay(lever).isPresent();
   }
 
+  /** The number of the lever, without the way. */
+  public static String number(String lever) {
+    return Lever.number(lever);
+  }
+
   /** "pull", "push" or "replace"; of a push-pull lever that comes back, "put back". */
   public static String verb(String lever, boolean over) {
     if (over) {

@@ -122,7 +122,8 @@ final class LockingCells {
       return Optional.of(written);
     }
     notUnderstood(
-        written, "write the numbers of levers, several with commas between them: 3, 4, 12A; of a push-pull lever"
+        written,
+        "write the numbers of levers, several with commas between them: 3, 4, 12A; of a push-pull lever"
             + " the way: 5-pull");
     return Optional.empty();
   }

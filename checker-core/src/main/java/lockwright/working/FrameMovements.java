@@ -78,7 +78,9 @@ final class FrameMovements {
   private void middle(Lever lever, List<Need> needs) {
     for (Lever other : box.frame().levers()) {
       String number = Lever.number(lever.id());
-      if (!other.equals(lever) && !number.equals(lever.id()) && number.equals(Lever.number(other.id()))) {
+      if (!other.equals(lever)
+          && !number.equals(lever.id())
+          && number.equals(Lever.number(other.id()))) {
         needs.add(
             Need.rule(
                 quantities.is(Quantity.lever(other.id()), "N"),

@@ -26,7 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
  * locking are ours.
  */
 class PushPullTest {
-  private static final Path FOLDER = Path.of("src", "test", "resources", "boxes", "push-pull-shunts");
+  private static final Path FOLDER =
+      Path.of("src", "test", "resources", "boxes", "push-pull-shunts");
   private static final String APART = "no conflict: signals 2 and 3";
   private static final Box BOX = Boxes.test("push-pull-shunts");
 
@@ -107,7 +108,8 @@ class PushPullTest {
   void nobody_asks_about_a_lever_that_is_pulled_and_pushed() {
     assertThat(Asked.written("5-pull 5-push", null, "4").faults(BOX))
         .singleElement()
-        .satisfies(f -> assertThat(f.what()).isEqualTo("lever 5 cannot be pulled and pushed at once"));
+        .satisfies(
+            f -> assertThat(f.what()).isEqualTo("lever 5 cannot be pulled and pushed at once"));
     assertThat(Asked.written("5-pull", null, "5-push").faults(BOX)).isEmpty();
   }
 

@@ -23,8 +23,8 @@ import lockwright.railway.section.Section;
 
 /**
  * Some random boxes with other kinds of lever: an arm that two levers give, or two levers made into
- * one push-pull lever ({@code docs/meaning.md} 2.7). Draws nothing from the random numbers of the box, so that all others stay
- * what they are.
+ * one push-pull lever ({@code docs/meaning.md} 2.7). Draws nothing from the random numbers of the
+ * box, so that all others stay what they are.
  */
 final class RandomLevers {
   private static final int MOST = 4;

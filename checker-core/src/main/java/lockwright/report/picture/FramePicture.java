@@ -94,9 +94,9 @@ final class FramePicture {
       svg.rect("handle-half", middle - 7, top + TOP + down + HANDLE / 2, 14, HANDLE / 2);
     }
     svg.rect("catch", middle - 9, top + TOP + down, 18, 5);
-    svg.text("place", middle, top + PLACE, "middle", where);
+    svg.text("place", middle, top + PLACE, "middle", way(id, place, where));
     svg.rect("plate", left + 4, top + PLATE, WIDTH - 8, 18);
-    svg.text("number", middle, top + PLATE + 14, "middle", id);
+    svg.text("number", middle, top + PLATE + 14, "middle", LeverWords.number(id));
     double y = top + WORK;
     for (String line : handle.lines()) {
       svg.text("work", middle, y, "middle", line);
@@ -104,6 +104,14 @@ final class FramePicture {
     }
     label(label, middle, top + LABEL);
     svg.close();
+  }
+
+  /** Of a push-pull lever its way in place of N, and "pulled" or "pushed" in place of R. */
+  private static String way(String id, BoxState.Place place, String where) {
+    if (!LeverWords.isWay(id) || place == BoxState.Place.PART_WAY) {
+      return where;
+    }
+    return LeverWords.verb(id, true) + (place == BoxState.Place.REVERSED ? "ed" : "");
   }
 
   /** How far towards the signaller; a push-pull lever stands in the middle. */

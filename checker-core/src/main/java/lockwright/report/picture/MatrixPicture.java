@@ -42,6 +42,7 @@ final class MatrixPicture {
   private final List<JsonNode> levers = new ArrayList<>();
   private final Map<String, Integer> column = new HashMap<>();
   private final Map<List<String>, List<Written>> cells = new HashMap<>();
+  private final double beside;
   private final double side;
   private final double cell;
   private final Svg svg;
@@ -58,7 +59,9 @@ final class MatrixPicture {
     int most = cells.values().stream().mapToInt(List::size).max().orElse(1);
     boolean ways = levers.stream().anyMatch(l -> LeverWords.isWay(id(l)));
     cell = Math.max(ways ? WAY : CELL, CELL) + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
-    side = 56 + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
+    beside = ways ? WAY + 22 : 44;
+    side =
+        12 + beside + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
     double grid = levers.size() * cell;
     svg =
         new Svg(
@@ -107,15 +110,24 @@ final class MatrixPicture {
         .orElseThrow(() -> new IllegalArgumentException("no kind of entry " + name));
   }
 
+  /** The number of a lever over its column; of a push-pull lever the way beneath it. */
+  private void column(String id, double x) {
+    boolean way = LeverWords.isWay(id);
+    svg.text("letter", x, way ? HEAD - 18 : HEAD - 8, "middle", LeverWords.number(id));
+    if (way) {
+      svg.text("letter", x, HEAD - 6, "middle", LeverWords.verb(id, true));
+    }
+  }
+
   private void grid() {
     for (JsonNode lever : levers) {
       String id = lever.get("id").asText();
       double at = column.get(id) * cell;
       String stripe = column.get(id) % 2 == 0 ? "even" : "odd";
       svg.rect("row " + stripe, 4, HEAD + at, side - 4 + levers.size() * cell, cell);
-      svg.text("heading", side - 44, HEAD + at + cell / 2 + 4, "end", heading(lever));
+      svg.text("heading", side - beside, HEAD + at + cell / 2 + 4, "end", heading(lever));
       svg.text("letter", side - 8, HEAD + at + cell / 2 + 4, "end", id);
-      svg.text("letter", side + at + cell / 2, HEAD - 8, "middle", id);
+      column(id, side + at + cell / 2);
       svg.rect("itself", side + at, HEAD + at, cell, cell);
     }
     double end = levers.size() * cell;

@@ -154,7 +154,7 @@ class LearnersLockingTest {
   }
 
   /** Both readings of a box; what has been compared once is not compared again. */
-  private record Compared(
+  record Compared(
       Box box,
       Working working,
       Scripted script,
