@@ -29,7 +29,7 @@ final class MatrixPicture {
           new Kind("not again before", "T", "not again before (turn)"));
 
   /** Room for the name of a way of a push-pull lever. */
-  private static final double WAY = 38;
+  private static final double WAY = 46;
 
   private static String id(JsonNode lever) {
     return lever.get("id").asText();
@@ -110,15 +110,6 @@ final class MatrixPicture {
         .orElseThrow(() -> new IllegalArgumentException("no kind of entry " + name));
   }
 
-  /** The number of a lever over its column; of a push-pull lever the way beneath it. */
-  private void column(String id, double x) {
-    boolean way = LeverWords.isWay(id);
-    svg.text("letter", x, way ? HEAD - 18 : HEAD - 8, "middle", LeverWords.number(id));
-    if (way) {
-      svg.text("letter", x, HEAD - 6, "middle", LeverWords.verb(id, true));
-    }
-  }
-
   private void grid() {
     for (JsonNode lever : levers) {
       String id = lever.get("id").asText();
@@ -127,7 +118,7 @@ final class MatrixPicture {
       svg.rect("row " + stripe, 4, HEAD + at, side - 4 + levers.size() * cell, cell);
       svg.text("heading", side - beside, HEAD + at + cell / 2 + 4, "end", heading(lever));
       svg.text("letter", side - 8, HEAD + at + cell / 2 + 4, "end", id);
-      column(id, side + at + cell / 2);
+      svg.text("letter", side + at + cell / 2, HEAD - 8, "middle", id);
       svg.rect("itself", side + at, HEAD + at, cell, cell);
     }
     double end = levers.size() * cell;
