@@ -28,9 +28,6 @@ final class MatrixPicture {
           new Kind("starts only with normal", "S", "starts only with normal"),
           new Kind("not again before", "T", "not again before (turn)"));
 
-  /** Room for the name of a way of a push-pull lever. */
-  private static final double WAY = 46;
-
   private static String id(JsonNode lever) {
     return lever.get("id").asText();
   }
@@ -57,9 +54,9 @@ final class MatrixPicture {
     }
     int entries = read(result.path("locking"));
     int most = cells.values().stream().mapToInt(List::size).max().orElse(1);
-    boolean ways = levers.stream().anyMatch(l -> LeverWords.isWay(id(l)));
-    cell = Math.max(ways ? WAY : CELL, CELL) + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
-    beside = ways ? WAY + 22 : 44;
+    double way = wayName();
+    cell = Math.max(CELL, way) + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
+    beside = Math.max(44, way + 12);
     side =
         12 + beside + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
     double grid = levers.size() * cell;
@@ -73,6 +70,16 @@ final class MatrixPicture {
             entries
                 + " entries. A row for each lever, a column for each other lever; each entry is a"
                 + " link to its line in the table.");
+  }
+
+  /** The room for the longest name of a way of a push-pull lever; none, where there is none. */
+  private double wayName() {
+    return levers.stream()
+        .map(MatrixPicture::id)
+        .filter(LeverWords::isWay)
+        .mapToDouble(id -> Text.bold(id, 12) + 12)
+        .max()
+        .orElse(0);
   }
 
   static String of(JsonNode result) {
