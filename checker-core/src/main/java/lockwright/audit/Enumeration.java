@@ -128,11 +128,10 @@ final class Enumeration implements Checker {
     }
     Condition here = Condition.all(inner);
     Condition elsewhere = Condition.all(outer);
-    Combinations others = others(elsewhere);
-    Combinations steering = others(movement.dependsOn());
-    if (steering.count() > others.count()) {
+    Combinations others = others(movement.dependsOn());
+    if (movement.effects().stream().anyMatch(e -> others(e.when()).count() > 1)) {
       return () ->
-          here.evaluate(values) && steering.find(values, () -> leaves(movement, elsewhere, values));
+          here.evaluate(values) && others.find(values, () -> leaves(movement, elsewhere, values));
     }
     return () ->
         here.evaluate(values)
@@ -140,7 +139,9 @@ final class Enumeration implements Checker {
             && others.find(values, () -> elsewhere.evaluate(values));
   }
 
-  /** Of a movement whose effects hang on quantities that the invariant does not speak of. */
+  /**
+   * Where effects hang on quantities that the invariant does not speak of: with each value of them.
+   */
   private boolean leaves(Movement movement, Condition elsewhere, int[] values) {
     return elsewhere.evaluate(values) && !inside().get(combinations.number(movement.after(values)));
   }
