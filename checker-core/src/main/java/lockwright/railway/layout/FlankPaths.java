@@ -107,7 +107,7 @@ public final class FlankPaths {
     if (at instanceof Attachment.AtPoints points && points.leg() != Leg.TOE) {
       Lie leads = points.leg() == Leg.NORMAL ? Lie.NORMAL : Lie.REVERSE;
       Optional<Lie> needed = needed(points.points());
-      if (needed.isEmpty() && layout.points(points.points()).trap().isPresent()) {
+      if (route.flankTraps().stream().anyMatch(t -> t.points().equals(points.points()))) {
         return;
       }
       if (needed.isPresent() && needed.get() != leads) {
