@@ -35,14 +35,7 @@ final class ExemptionsBuilder {
       WaiversFile.Item item, Map<String, Requirement> all, Problems problems) {
     Requirement requirement = all.get(item.id().text());
     if (requirement == null) {
-      problems.add(
-          Message.WAIVER_UNKNOWN_INSTANCE,
-          item.id().at(),
-          "the box has no requirement " + item.id().quoted(),
-          Problems.didYouMean(
-              item.id().text(),
-              all.keySet(),
-              "write a name just as check.txt has it after the verdict, or take the entry away"));
+      WaiversBuilder.unknown(item, all.keySet(), problems);
     } else if (!Exemption.allowed(requirement)) {
       problems.add(
           Message.EXEMPTION_OF_NO_KIND,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import lockwright.railway.requirement.Expectation;
 import lockwright.railway.requirement.Requirement;
@@ -37,14 +38,7 @@ final class WaiversBuilder {
   private void check(WaiversFile.Item item) {
     Requirement requirement = requirements.get(item.id().text());
     if (requirement == null) {
-      problems.add(
-          Message.WAIVER_UNKNOWN_INSTANCE,
-          item.id().at(),
-          "the box has no requirement " + item.id().quoted(),
-          Problems.didYouMean(
-              item.id().text(),
-              requirements.keySet(),
-              "write a name just as check.txt has it after the verdict, or take the entry away"));
+      unknown(item, requirements.keySet(), problems);
       return;
     }
     if (item.verdict().isPresent() && !verdict(item).fits(requirement)) {
@@ -54,6 +48,17 @@ final class WaiversBuilder {
           item.id().quoted() + " is never " + item.verdict().get().text(),
           "write " + possible(requirement));
     }
+  }
+
+  static void unknown(WaiversFile.Item item, Set<String> known, Problems problems) {
+    problems.add(
+        Message.WAIVER_UNKNOWN_INSTANCE,
+        item.id().at(),
+        "the box has no requirement " + item.id().quoted(),
+        Problems.didYouMean(
+            item.id().text(),
+            known,
+            "write a name just as check.txt has it after the verdict, or take the entry away"));
   }
 
   /** "broken, empty or undecided". */
