@@ -107,7 +107,7 @@ final class ControlsReader {
       problems.add(
           Message.ONE_PULL,
           onePull.get().at(),
-          "a " + kind.get().text() + " stands to be used up by one pull",
+          "a " + kind.get().text() + " is not used up by a pull",
           "take 'for' away; only a release of another box is for one pull");
     }
     return onePull;
