@@ -117,7 +117,13 @@ final class Candidates {
   }
 
   private boolean lies(String points, Lie lie) {
-    return (lie == Lie.NORMAL ? "N" : "R").equals(end.get(mover(points).key()));
+    String there = lie == Lie.NORMAL ? "N" : "R";
+    String rod = end.getOrDefault(Quantity.rod(points).key(), "whole");
+    if (!rod.equals("whole")) {
+      return rod.endsWith(there);
+    }
+    return there.equals(
+        end.getOrDefault(Quantity.points(points).key(), end.get(mover(points).key())));
   }
 
   private Quantity mover(String points) {
@@ -199,7 +205,12 @@ final class Candidates {
   /** What moved last must be held while the route is signalled. */
   private void held(Route route, Event event) {
     if (event instanceof Event.PointsMove move) {
-      release(route, box.layout().pointsOfGroundFrames().get(move.points()).id());
+      GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(move.points());
+      if (groundFrame != null) {
+        release(route, groundFrame.id());
+      } else {
+        moved(route, List.of(move.points()));
+      }
       return;
     }
     if (event instanceof Event.GatesMove move) {
@@ -211,16 +222,7 @@ final class Candidates {
     }
     Work work = box.frame().lever(lever.lever()).work();
     if (work instanceof Work.OfPoints moved) {
-      for (PointsOnRoute p : route.points()) {
-        if (moved.points().contains(p.points())) {
-          points(route, p.points(), p.lie());
-        }
-      }
-      for (FlankTrap t : route.flankTraps()) {
-        if (moved.points().contains(t.points())) {
-          points(route, t.points(), t.lie());
-        }
-      }
+      moved(route, moved.points());
     } else if (work instanceof Work.OfBolt moved) {
       route.points().stream()
           .map(PointsOnRoute::points)
@@ -232,6 +234,20 @@ final class Candidates {
       gates(route, moved.levelCrossing());
     } else if (work instanceof Work.OfGateLock moved) {
       gates(route, moved.levelCrossing());
+    }
+  }
+
+  /** Those of the points that are of the route are to be held. */
+  private void moved(Route route, List<String> moved) {
+    for (PointsOnRoute p : route.points()) {
+      if (moved.contains(p.points())) {
+        points(route, p.points(), p.lie());
+      }
+    }
+    for (FlankTrap t : route.flankTraps()) {
+      if (moved.contains(t.points())) {
+        points(route, t.points(), t.lie());
+      }
     }
   }
 

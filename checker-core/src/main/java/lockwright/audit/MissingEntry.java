@@ -9,9 +9,9 @@ import lockwright.railway.requirement.Requirement;
 import lockwright.working.Working;
 
 /**
- * A rule that would stop one sequence: an entry of the locking table, or a rule of a section in
- * words. Tried: with it the very sequence cannot be played. That it keeps the requirement is not
- * said, nor that it is what the locking should have.
+ * A rule that would stop one sequence: an entry of the locking table, or in words a rule of a
+ * section or a detector. Tried: with it the very sequence cannot be played. That it keeps the
+ * requirement is not said, nor that it is what the locking should have.
  *
  * @param entry the entry, for a requirement that locking can keep; its place is that of its lever
  * @param words the entry as in a table, or the rule
@@ -40,6 +40,11 @@ public record MissingEntry(Optional<Entry> entry, String words, int stopsAt) {
         return Optional.of(
             new MissingEntry(Optional.of(candidate), candidate.words(), stopsAt(again)));
       }
+    }
+    if (requirement instanceof Requirement.PointsSet r) {
+      return DetectionAdvice.of(box, r.signal(), breach);
+    } else if (requirement instanceof Requirement.PointsBolted r) {
+      return DetectionAdvice.of(box, r.signal(), breach);
     }
     return Optional.empty();
   }

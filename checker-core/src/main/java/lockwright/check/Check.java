@@ -95,7 +95,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
       for (Subject subject : requirement.speaksAbout()) {
         Claim claim =
             ofWhole.get(subject.id()) instanceof Claim.Reached reached
-                ? new Claim.Reached(reached.run().parted(), false)
+                ? new Claim.Reached(reached.run().parted(box.frame()), false)
                 : ofParted.get(subject.id());
         subjects.put(subject.id(), claim);
       }

@@ -3,6 +3,7 @@ package lockwright.encode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lockwright.railway.Box;
 import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
@@ -13,6 +14,7 @@ import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.words.Quantity;
+import lockwright.system.Among;
 import lockwright.system.Term;
 
 /**
@@ -61,7 +63,7 @@ record Apparatus(Box box, Vocabulary words) {
     throw new IllegalArgumentException("a contact of no known kind: " + contact.words());
   }
 
-  /** What says how points lie: their lever, or at a ground frame they themselves. */
+  /** What moves points: their lever, or at a ground frame they themselves. */
   Quantity mover(String points) {
     return box.frame()
         .ofPoints(points)
@@ -69,11 +71,57 @@ record Apparatus(Box box, Vocabulary words) {
         .orElse(Quantity.points(points));
   }
 
+  /** All whose movements are movements of the points. */
+  Set<Quantity> movers(String points) {
+    return box.frame().electrically(points)
+        ? Set.of(mover(points), Quantity.points(points))
+        : Set.of(mover(points));
+  }
+
   Term lie(String points, Lie lie) {
-    return words.is(mover(points), lie == Lie.NORMAL ? Position.N : Position.R);
+    return stand(points, at(lie));
+  }
+
+  /** How the points themselves stand; those with a broken rod where they were left. */
+  private Term stand(String points, Position position) {
+    if (box.frame().electrically(points)) {
+      return words.is(Quantity.points(points), position);
+    }
+    Term moved = words.is(mover(points), position);
+    return new Rods(box, words).mayBreak(points)
+        ? Term.or(
+            Term.and(words.is(Quantity.rod(points), Rods.WHOLE), moved),
+            words.is(Quantity.rod(points), Rods.broken(position)))
+        : moved;
+  }
+
+  /** That points do not lie otherwise, in so far as a position of their own says it. */
+  Optional<Among> ownLie(String points, List<Lie> lies) {
+    if (new Rods(box, words).mayBreak(points)) {
+      List<String> left = new ArrayList<>(List.of(Rods.WHOLE));
+      lies.stream().map(l -> Rods.broken(at(l))).distinct().forEach(left::add);
+      return Optional.of(words.among(Quantity.rod(points), left.toArray(String[]::new)));
+    }
+    boolean own =
+        box.layout().pointsOfGroundFrames().containsKey(points) || box.frame().electrically(points);
+    return own
+        ? Optional.of(
+            words.among(
+                Quantity.points(points),
+                lies.stream().map(l -> at(l).name()).distinct().toArray(String[]::new)))
+        : Optional.empty();
+  }
+
+  private static Position at(Lie lie) {
+    return lie == Lie.NORMAL ? Position.N : Position.R;
   }
 
   Term partWay(String points) {
+    return stand(points, Position.M);
+  }
+
+  /** That the lever of points stands at M; of a ground frame's, the points. */
+  Term leverPartWay(String points) {
     return words.is(mover(points), Position.M);
   }
 
@@ -156,8 +204,8 @@ record Apparatus(Box box, Vocabulary words) {
    */
   List<Quantity> held(Route route) {
     List<Quantity> held = new ArrayList<>();
-    route.points().forEach(p -> held.add(mover(p.points())));
-    route.flankTraps().forEach(t -> held.add(mover(t.points())));
+    route.points().forEach(p -> held.addAll(movers(p.points())));
+    route.flankTraps().forEach(t -> held.addAll(movers(t.points())));
     route.points().stream()
         .filter(PointsOnRoute::facing)
         .flatMap(p -> box.frame().ofBolt(p.points()).stream())

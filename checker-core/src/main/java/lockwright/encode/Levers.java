@@ -34,6 +34,8 @@ final class Levers {
   private final Strokes strokes;
   private final Locks locks;
   private final Turns turns;
+  private final CheckedLevers checked;
+  private final Rods rods;
 
   /**
    * @param acting the entries of the locking table that act
@@ -44,12 +46,16 @@ final class Levers {
     this.strokes = strokes;
     locks = new Locks(acting, strokes == Strokes.WHOLE);
     turns = new Turns(acting, box.locking(), words);
+    checked = new CheckedLevers(box, words, strokes);
+    rods = new Rods(box, words);
   }
 
   void declare() {
     box.frame().levers().forEach(l -> words.add(Quantity.lever(l.id())));
     pointsInOrderOfPlan().forEach(p -> words.add(Quantity.points(p)));
     gatesUnderLock().keySet().forEach(c -> words.add(Quantity.gates(c)));
+    checked.declare();
+    rods.declare();
     turns.declare();
   }
 
@@ -63,6 +69,8 @@ final class Levers {
                 all.add(words.is(Quantity.gates(crossing), Position.N));
               }
             });
+    all.add(checked.beginning());
+    all.add(rods.beginning());
     all.add(turns.beginning());
     box.layout()
         .pointsOfGroundFrames()
@@ -104,6 +112,8 @@ final class Levers {
         .forEach(
             (crossing, lock) ->
                 strokes.all().forEach(s -> movements.add(gatesStroke(crossing, lock, s))));
+    movements.addAll(checked.movements());
+    movements.addAll(rods.movements(strokes));
     return movements;
   }
 
@@ -140,8 +150,11 @@ final class Levers {
     does.add(words.set(quantity, stroke.to().name()));
     does.addAll(turns.does(lever.id(), stroke));
     new Conditions(box, words).atStart(lever.id(), stroke, needs, does);
+    needs.addAll(checked.needs(lever, stroke));
+    does.addAll(checked.does(lever, stroke));
     if (stroke.from() == Position.N) {
       needs.addAll(turns.needs(lever.id()));
+      needs.add(new Detectors(new Apparatus(box, words), strokes).free(lever.id()));
       leavesNormal(lever, needs, does);
     }
     if (stroke.from() == Position.R
@@ -206,6 +219,9 @@ final class Levers {
    */
   List<Clause> candidates() {
     List<Clause> clauses = new ArrayList<>(locks.clauses(words));
+    clauses.addAll(new Detectors(new Apparatus(box, words), strokes).clauses());
+    clauses.addAll(checked.clauses());
+    clauses.addAll(rods.clauses(strokes));
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
         clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));

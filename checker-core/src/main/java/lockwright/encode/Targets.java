@@ -42,13 +42,17 @@ final class Targets {
               oneLies(r.routes()),
               Term.not(apparatus.bolted(r.points())));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
-      states = Term.and(apparatus.partWay(r.points()), Term.not(apparatus.unbolted(r.points())));
+      states =
+          Term.and(
+              apparatus.partWay(r.points()),
+              apparatus.leverPartWay(r.points()),
+              Term.not(apparatus.unbolted(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       makings = routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
       states = Term.and(apparatus.partWay(r.points()), apparatus.off(r.signal()));
-      Quantity points = apparatus.mover(r.points());
-      makings = makings(event -> points.equals(moved(event)), apparatus.off(r.signal()));
+      Set<Quantity> points = apparatus.movers(r.points());
+      makings = makings(event -> points.contains(moved(event)), apparatus.off(r.signal()));
     } else if (requirement instanceof Requirement.FlankProtected r) {
       states = new Flanks(apparatus).open(r);
     } else if (requirement instanceof Requirement.NoConflict r) {

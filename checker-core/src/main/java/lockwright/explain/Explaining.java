@@ -55,6 +55,17 @@ final class Explaining {
     box.frame().levers().forEach(l -> placed.put(Quantity.lever(l.id()).key(), "N"));
     asked.reversed().forEach(l -> placed.put(Quantity.lever(l).key(), "R"));
     asked.partWay().forEach(l -> placed.put(Quantity.lever(l).key(), "M"));
+    box.frame()
+        .levers()
+        .forEach(
+            l ->
+                box.frame()
+                    .answering(l.id())
+                    .forEach(
+                        p ->
+                            placed.put(
+                                Quantity.points(p).key(),
+                                placed.get(Quantity.lever(l.id()).key()))));
     State asGiven = whole.state(placed);
     Arrival arrival = arrival(asGiven, beginnings);
     State state = asGiven;

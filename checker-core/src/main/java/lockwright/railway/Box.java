@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lockwright.railway.control.Controls;
 import lockwright.railway.drawing.Drawing;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
@@ -124,7 +125,21 @@ public record Box(
     return with(locking, sections, drawing, other);
   }
 
+  /** The same box with something else between levers and what they work; nothing follows of it. */
+  public Box withConnections(Connections connections) {
+    return with(new Frame(frame.levers(), connections), locking, sections, drawing, controls);
+  }
+
   private Box with(
+      List<Entry> entries,
+      List<Section> otherSections,
+      Drawing otherDrawing,
+      Controls otherControls) {
+    return with(frame, entries, otherSections, otherDrawing, otherControls);
+  }
+
+  private Box with(
+      Frame otherFrame,
       List<Entry> entries,
       List<Section> otherSections,
       Drawing otherDrawing,
@@ -132,7 +147,7 @@ public record Box(
     return new Box(
         name,
         layout,
-        frame,
+        otherFrame,
         entries,
         otherSections,
         routes,

@@ -63,6 +63,8 @@ public final class BoxBuilder {
     Problems problems = new Problems();
     problems.addAll(problems(spec, false));
     Optional<Box> bare = box(spec, problems);
+    bare.ifPresent(
+        b -> spec.frame().ifPresent(f -> new ConnectionsBuilder(f, spec, problems).checkRoutes(b)));
     problems.addAll(problems(spec, true));
     Optional<Box> box = bare.map(b -> exempting(drawn(b, spec, problems), spec, problems));
     Optional<Teaching> teaching =

@@ -44,7 +44,9 @@ final class FrameBuilder {
   static Frame build(FrameFile file, SpecFolder spec, Problems problems) {
     spec.plan().ifPresent(plan -> new FrameBuilder(file, spec, problems).check(plan));
     return problems.isEmpty()
-        ? new Frame(file.levers().stream().map(FrameBuilder::lever).sorted(BY_NUMBER).toList())
+        ? new Frame(
+            file.levers().stream().map(FrameBuilder::lever).sorted(BY_NUMBER).toList(),
+            ConnectionsBuilder.build(file))
         : new Frame(List.of());
   }
 
@@ -85,6 +87,7 @@ final class FrameBuilder {
         of.signals().forEach(s -> closing(lever, s, signals));
       }
     }
+    new ConnectionsBuilder(file, spec, problems).check(points.keySet(), byGroundFrame);
     if (!spec.isWhole(SpecFolder.FRAME)) {
       return;
     }

@@ -19,7 +19,6 @@ public final class Cautions {
   public static final List<String> LEFT_OUT =
       List.of(
           "trains and their movement, and so what a track circuit or a treadle has to do with them",
-          "detection",
           "controls of arms that stay on, once on, until the lever is back",
           "points worked by hand or sprung",
           "double-line block",

@@ -37,6 +37,9 @@ public final class MovementWords {
               : "close the gates of " + move.levelCrossing() + " to the road")
           + howFar(move.from(), move.to());
     }
+    if (event instanceof Event.RodBreaks broken) {
+      return "the rod of points " + broken.points() + " breaks";
+    }
     if (event instanceof Event.AtLock lock) {
       return atLock(lock);
     }
@@ -72,12 +75,26 @@ public final class MovementWords {
 
   private String points(Event.PointsMove move) {
     boolean reverse = move.from().compareTo(move.to()) < 0;
+    if (box.frame().electrically(move.points())) {
+      return driven(move, reverse);
+    }
     String groundFrame = box.layout().pointsOfGroundFrames().get(move.points()).id();
     return "at ground frame "
         + groundFrame
         + (reverse ? ": reverse points " : ": restore points ")
         + move.points()
         + howFar(move.from(), move.to());
+  }
+
+  /** The current moves them. */
+  private static String driven(Event.PointsMove move, boolean reverse) {
+    String points = "points " + move.points();
+    if (move.to() == Position.M) {
+      return points + " begin to move to " + (reverse ? "reverse" : "normal");
+    }
+    return points
+        + (move.from() == Position.M ? " come to lie " : " move to ")
+        + (reverse ? "reverse" : "normal");
   }
 
   private static String howFar(Position from, Position to) {

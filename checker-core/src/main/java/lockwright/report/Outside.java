@@ -27,7 +27,9 @@ public final class Outside {
     List<String> moved = new ArrayList<>();
     Optional<String> controlled = controlled(event);
     if (event instanceof Event.LeverMoves move && controlled.isEmpty()) {
-      work(box.frame().lever(move.lever()).work(), move.to(), moved);
+      work(box.frame().lever(move.lever()).work(), move.to(), after, moved);
+    } else if (event instanceof Event.RodBreaks broken) {
+      moved.add(stay(broken.points(), after));
     } else if (event instanceof Event.PointsMove move) {
       moved.add(points(List.of(move.points()), move.to()));
     } else if (event instanceof Event.GatesMove move) {
@@ -50,11 +52,23 @@ public final class Outside {
         : Optional.empty();
   }
 
-  private static void work(Work work, Position to, List<String> moved) {
+  private static void work(
+      Work work, Position to, SortedMap<String, String> after, List<String> moved) {
     if (work instanceof Work.OfSignal signal) {
       moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
     } else if (work instanceof Work.OfPoints points) {
-      moved.add(points(points.points(), to));
+      List<String> with =
+          points.points().stream()
+              .filter(p -> !broken(p, after))
+              .filter(
+                  p -> after.getOrDefault(Quantity.points(p).key(), to.name()).equals(to.name()))
+              .toList();
+      if (!with.isEmpty()) {
+        moved.add(points(with, to));
+      }
+      points.points().stream()
+          .filter(p -> broken(p, after))
+          .forEach(p -> moved.add(stay(p, after)));
       if (!points.economical().isEmpty()) {
         String locks = "economical lock of " + String.join(", ", points.economical());
         moved.add(locks + one(to, " in", " out", " in"));
@@ -76,6 +90,17 @@ public final class Outside {
       String then = lock.normallyIn() ? " out" : " in";
       moved.add("gate lock of " + lock.levelCrossing() + one(to, at, " neither in nor out", then));
     }
+  }
+
+  private static boolean broken(String points, SortedMap<String, String> state) {
+    return state.getOrDefault(Quantity.rod(points).key(), "whole").startsWith("broken");
+  }
+
+  /** Where points with a broken rod were left. */
+  private static String stay(String points, SortedMap<String, String> state) {
+    String rod = state.get(Quantity.rod(points).key());
+    Position left = Position.valueOf(rod.substring(rod.length() - 1));
+    return "points " + points + " stay" + one(left, " normal", " neither way", " reverse");
   }
 
   private static String points(List<String> points, Position to) {

@@ -3,8 +3,21 @@ package lockwright.spec;
 import java.util.List;
 import java.util.Optional;
 
-/** `frame.yaml` as written, in its order. What is missing here has been told as a problem. */
-public record FrameFile(List<Lever> levers) {
+/**
+ * `frame.yaml` as written, in its order. What is missing here has been told as a problem.
+ *
+ * @param detections of levers that work signals
+ * @param brokenRods points whose rod may break
+ * @param electric levers that work their points electrically
+ */
+public record FrameFile(
+    List<Lever> levers,
+    List<Detection> detections,
+    List<Written> brokenRods,
+    List<Written> electric) {
+  /** The points that the wire of a lever detects; at least one. */
+  public record Detection(Written lever, List<Written> points) {}
+
   /**
    * A lever and what it works; its number is well formed. The label is empty if none is written.
    */

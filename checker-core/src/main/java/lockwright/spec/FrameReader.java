@@ -24,9 +24,15 @@ final class FrameReader {
           OUT_OF_USE);
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
+  private static final String DETECTION = "detection";
+  private static final String WORKED = "worked";
+  private static final String FAULTS = "faults";
+  private static final String BROKEN_RODS = "broken rods";
 
   private final Problems problems;
   private final Shape shape;
+  private final List<FrameFile.Detection> detections = new ArrayList<>();
+  private final List<Written> electric = new ArrayList<>();
 
   private FrameReader(Problems problems) {
     this.problems = problems;
@@ -39,14 +45,17 @@ final class FrameReader {
 
   static Optional<FrameFile> read(Node root, Problems problems) {
     FrameReader reader = new FrameReader(problems);
-    return reader
-        .shape
-        .fields(root, "the frame", List.of("levers"))
-        .flatMap(fields -> fields.need("levers"))
-        .map(reader::levers);
+    Optional<Fields> fields = reader.shape.fields(root, "the frame", List.of("levers", FAULTS));
+    List<Written> brokenRods =
+        fields
+            .flatMap(f -> f.get(FAULTS))
+            .flatMap(f -> reader.shape.fields(f, "'" + FAULTS + "'", List.of(BROKEN_RODS)))
+            .map(f -> f.needTexts(BROKEN_RODS))
+            .orElse(List.of());
+    return fields.flatMap(f -> f.need("levers")).map(l -> reader.levers(l, brokenRods));
   }
 
-  private FrameFile levers(Node node) {
+  private FrameFile levers(Node node, List<Written> brokenRods) {
     List<FrameFile.Lever> levers = new ArrayList<>();
     List<Node.Field> fields = shape.named(node, "'levers' of the frame");
     if (fields.isEmpty() && node instanceof Node.Mapping) {
@@ -71,7 +80,8 @@ final class FrameReader {
       }
       levers.add(lever(field));
     }
-    return new FrameFile(List.copyOf(levers));
+    return new FrameFile(
+        List.copyOf(levers), List.copyOf(detections), brokenRods, List.copyOf(electric));
   }
 
   private FrameFile.Lever lever(Node.Field field) {
@@ -96,13 +106,23 @@ final class FrameReader {
     }
     String work = works.get(0);
     Optional<Fields> fields = shape.fields(field.value(), thing, keys(work));
+    fields.ifPresent(f -> connections(field.key(), f));
     return new FrameFile.Lever(
         field.key(), fields.map(Fields::label).orElse(""), fields.flatMap(f -> work(work, f)));
   }
 
+  /** What lies between the lever and what it works. */
+  private void connections(Written lever, Fields fields) {
+    if (fields.get(DETECTION).isPresent()) {
+      detections.add(new FrameFile.Detection(lever, fields.needTexts(DETECTION)));
+    }
+    fields.word(WORKED, "electrically").ifPresent(w -> electric.add(lever));
+  }
+
   private static List<String> keys(String work) {
     return switch (work) {
-      case "points" -> List.of(work, ECONOMICAL, "label");
+      case "signal" -> List.of(work, DETECTION, "label");
+      case "points" -> List.of(work, ECONOMICAL, WORKED, "label");
       case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
       default -> List.of(work, "label");

@@ -55,14 +55,37 @@ final class Apparatus {
   }
 
   Condition lies(String points, Lie lie) {
-    return quantities.is(positionOf(points), lie == Lie.NORMAL ? "N" : "R");
+    return are(points, lie == Lie.NORMAL ? "N" : "R");
   }
 
   Condition lieNeitherWay(String points) {
-    return quantities.is(positionOf(points), "M");
+    return are(points, "M");
   }
 
-  /** The lever of the points, or their own position where a ground frame works them. */
+  /** 2.8: where they are taken by their lever, or where they stood as their rod broke. */
+  private Condition are(String points, String position) {
+    Quantity own = Quantity.points(points);
+    Condition taken = quantities.is(quantities.has(own) ? own : positionOf(points), position);
+    Quantity rod = Quantity.rod(points);
+    if (!quantities.has(rod)) {
+      return taken;
+    }
+    return Condition.any(
+        quantities.is(rod, "broken at " + position),
+        Condition.all(taken, quantities.is(rod, "whole")));
+  }
+
+  /** Their lever stands at M; where they have none, they do. */
+  Condition leverPartWay(String points) {
+    return box.frame()
+        .ofPoints(points)
+        .map(l -> lever(l.id(), "M"))
+        .orElseGet(() -> lieNeitherWay(points));
+  }
+
+  /**
+   * What moves points: their lever, or a ground frame, which gives them a position of their own.
+   */
   private Quantity positionOf(String points) {
     if (box.layout().pointsOfGroundFrames().containsKey(points)) {
       return Quantity.points(points);

@@ -41,6 +41,8 @@ final class Beginnings implements Iterable<State> {
         leaveOpen(Quantity.gates(crossing));
       }
     }
+    Quantities.electricPoints(box).forEach(p -> fix(Quantity.points(p), "N"));
+    Quantities.brokenRods(box).forEach(p -> fix(Quantity.rod(p), "whole"));
     Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
     box.controls().conditions().forEach(c -> leaveOpen(Quantity.condition(c.name())));

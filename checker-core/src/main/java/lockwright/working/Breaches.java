@@ -44,7 +44,10 @@ final class Breaches {
               Condition.not(apparatus.bolted(r.points()))));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {
       return state(
-          Condition.all(apparatus.lieNeitherWay(r.points()), apparatus.boltNotOut(r.points())));
+          Condition.all(
+              apparatus.lieNeitherWay(r.points()),
+              apparatus.leverPartWay(r.points()),
+              apparatus.boltNotOut(r.points())));
     } else if (requirement instanceof Requirement.RouteHeld r) {
       return routeHeld(r.route());
     } else if (requirement instanceof Requirement.PointsHeldInRear r) {
@@ -179,12 +182,13 @@ final class Breaches {
     return new Breach(Condition.all(off, apparatus.lieNeitherWay(r.points())), forbidden);
   }
 
-  /** Adds what moves the points: a lever, or the points themselves at a ground frame. */
+  /**
+   * Adds what moves the points: a lever, and the points themselves where they move by themselves.
+   */
   private void moves(String points, Set<String> levers, Set<String> ownPoints) {
-    if (box.layout().pointsOfGroundFrames().containsKey(points)) {
+    box.frame().ofPoints(points).map(Lever::id).ifPresent(levers::add);
+    if (quantities.has(Quantity.points(points))) {
       ownPoints.add(points);
-    } else {
-      box.frame().ofPoints(points).map(Lever::id).ifPresent(levers::add);
     }
   }
 

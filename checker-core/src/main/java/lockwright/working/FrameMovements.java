@@ -44,6 +44,16 @@ final class FrameMovements {
     for (String crossing : Quantities.lockedGates(box)) {
       strokes.all().forEach(s -> all.add(ofGates(crossing, s)));
     }
+    for (String points : Quantities.electricPoints(box)) {
+      if (strokes == Strokes.PARTED) {
+        strokes.all().forEach(s -> all.add(driven(points, s)));
+      }
+    }
+    for (String points : Quantities.brokenRods(box)) {
+      if (strokes == Strokes.PARTED) {
+        List.of(Position.values()).forEach(at -> all.add(breakage(points, at)));
+      }
+    }
     return all;
   }
 
@@ -57,10 +67,12 @@ final class FrameMovements {
     }
     if (stroke.from() == Position.N) {
       rules(lever, needs);
+      needs.addAll(new Wires(box, apparatus, strokes).needs(lever));
       leavesNormal(lever, needs, effects);
     }
     turns(lever, stroke, effects);
     conditions.lock(lever.id(), stroke.from(), needs, effects);
+    answers(lever, stroke, needs, effects);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
     }
@@ -196,6 +208,54 @@ final class FrameMovements {
                 apparatus.lever(lever.id(), out.name()),
                 "the gates of " + crossing + " move only with their lock out")),
         List.of(move(quantity, stroke)));
+  }
+
+  /** 2.8: the stroke ends with the answer of the points; a whole one takes them with it. */
+  private void answers(Lever lever, Strokes.Stroke stroke, List<Need> needs, List<Effect> effects) {
+    for (String points : Quantities.answering(box, lever.id())) {
+      Quantity quantity = Quantity.points(points);
+      if (strokes == Strokes.WHOLE) {
+        effects.add(move(quantity, stroke));
+      } else if (stroke.to() != Position.M) {
+        needs.add(
+            Need.rule(
+                quantities.is(quantity, stroke.to().name()),
+                "the stroke of lever "
+                    + lever.id()
+                    + " is checked until points "
+                    + points
+                    + " lie "
+                    + (stroke.to() == Position.N ? "normal" : "reverse")));
+      }
+    }
+  }
+
+  /** 2.8: the current moves points while their lever is at M. */
+  private Movement driven(String points, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.points(points);
+    Lever lever = box.frame().ofPoints(points).orElseThrow();
+    return new Movement(
+        new Event.PointsMove(points, stroke.from(), stroke.to()),
+        List.of(
+            stands(quantity, stroke),
+            Need.rule(
+                apparatus.lever(lever.id(), "M"),
+                "points " + points + " move only with lever " + lever.id() + " part-way")),
+        List.of(move(quantity, stroke)));
+  }
+
+  /** 2.8: a rod breaks, once, wherever the lever has the points. */
+  private Movement breakage(String points, Position at) {
+    Quantity rod = Quantity.rod(points);
+    Lever lever = box.frame().ofPoints(points).orElseThrow();
+    return new Movement(
+        new Event.RodBreaks(points, at),
+        List.of(
+            Need.rule(quantities.is(rod, "whole"), "the rod of " + points + " is broken already"),
+            Need.rule(
+                apparatus.lever(lever.id(), at.name()),
+                "lever " + lever.id() + " is not at " + at)),
+        List.of(quantities.set(rod, "broken at " + at)));
   }
 
   /** Where the lever of a gate lock stands with the lock out. */

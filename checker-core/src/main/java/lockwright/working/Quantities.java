@@ -27,6 +27,8 @@ final class Quantities {
     box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
     groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
     lockedGates(box).forEach(c -> add(Quantity.gates(c)));
+    electricPoints(box).forEach(p -> add(Quantity.points(p)));
+    brokenRods(box).forEach(p -> add(Quantity.rod(p)));
     turns(box).forEach(this::add);
     box.sections().forEach(s -> addSection(box, s));
     box.controls().conditions().forEach(c -> add(Quantity.condition(c.name())));
@@ -55,6 +57,26 @@ final class Quantities {
         .map(LevelCrossing::id)
         .filter(c -> box.frame().ofLevelCrossing(c).work() instanceof Work.OfGateLock)
         .toList();
+  }
+
+  /** The points that levers work electrically, in the order of the plan. */
+  static List<String> electricPoints(Box box) {
+    List<String> some =
+        box.frame().levers().stream().flatMap(l -> answering(box, l.id()).stream()).toList();
+    return box.layout().points().stream().map(Points::id).filter(some::contains).toList();
+  }
+
+  /** The points that a lever waits for at M. */
+  static List<String> answering(Box box, String lever) {
+    return box.frame().connections().electric().contains(lever)
+        ? ((Work.OfPoints) box.frame().lever(lever).work()).points()
+        : List.of();
+  }
+
+  /** The points whose rod may break, in the order of the plan. */
+  static List<String> brokenRods(Box box) {
+    List<String> some = box.frame().connections().brokenRods();
+    return box.layout().points().stream().map(Points::id).filter(some::contains).toList();
   }
 
   /** The section signals of a section: 1.6. */

@@ -233,13 +233,13 @@ class MissingEntryTest {
     assertThat(found(box, bolted)).as("there is no bolt").isEqualTo("nothing");
   }
 
-  /** The points begin reversed, so locking the release would not stop it. */
+  /** The points begin reversed, so locking the release would not stop it; a detector would. */
   @Test
   void an_entry_that_does_not_stop_the_sequence_is_not_drafted() {
     Route route = route("1", "Q1N");
     HandBox box = new HandBox().signal("1", Arm.STOP).release("3", "quarry", false, "Q1");
     Requirement set = new Requirement.PointsSet("1", List.of(route));
-    assertThat(found(box.routes(route), set)).isEqualTo("nothing");
+    assertThat(found(box.routes(route), set)).isEqualTo("the wire of lever 1 detects points Q1");
   }
 
   @Test

@@ -70,7 +70,9 @@ final class PlayedTrials {
               .claims(new Search(List.of(new ShortestTraces(DEPTH))).run(problem).verdicts());
       return new PlayedTrials(
           box,
-          possible.stream().map(id -> ((Claim.Reached) claims.get(id)).run().parted()).toList());
+          possible.stream()
+              .map(id -> ((Claim.Reached) claims.get(id)).run().parted(box.frame()))
+              .toList());
     }
   }
 

@@ -96,7 +96,7 @@ public final class RandomBox {
             derived.distantPaths(),
             derived.requirements());
     Box locked = exempting(bare).withLocking(new RandomTable(bare, random).entries());
-    return locked.withControls(RandomControls.of(locked, random));
+    return RandomConnections.of(locked.withControls(RandomControls.of(locked, random)));
   }
 
   /** Mostly without what nothing could keep. */

@@ -53,6 +53,7 @@ class ReadingsAgreeProperties {
   private static final int WAYS = 2;
   private static final Map<Entry.Kind, Integer> BOXES_WITH = new TreeMap<>();
   private static final Map<String, Integer> BOXES_WITH_CONTROLS = new TreeMap<>();
+  private static final Map<String, Integer> CONNECTIONS = new TreeMap<>();
 
   @Property(tries = 300, seed = "1894", shrinking = ShrinkingMode.OFF)
   void each_says_the_same_of_each_state(@ForAll long seed) {
@@ -72,6 +73,7 @@ class ReadingsAgreeProperties {
     count("arms proved", controls.proveArms());
     List<Event> events = encoded.names().events();
     count("signals that go off by control", events.stream().distinct().count() < events.size());
+    RandomConnections.count(box, CONNECTIONS);
   }
 
   private static void count(String what, boolean has) {
@@ -122,6 +124,9 @@ class ReadingsAgreeProperties {
     System.out.println("boxes with each kind of entry: " + BOXES_WITH);
     assertThat(BOXES_WITH).containsOnlyKeys(Entry.Kind.values());
     assertThat(BOXES_WITH.values()).allMatch(n -> n >= 20);
+    System.out.println("boxes with more than rods and wires in order: " + CONNECTIONS);
+    assertThat(CONNECTIONS).hasSize(4);
+    assertThat(CONNECTIONS.values()).allMatch(n -> n >= 5);
   }
 
   @AfterContainer

@@ -46,6 +46,13 @@ class EveryFormTest {
   }
 
   @Test
+  void the_wire_of_an_arm_detects_points() {
+    assertThat(box.frame().connections().detected("4")).containsExactly("5");
+    assertThat(box.frame().connections().detected("2")).isEmpty();
+    assertThat(box.frame().connections().brokenRods()).containsExactly("5");
+  }
+
+  @Test
   void levers_work_gates_their_lock_and_wickets() {
     assertThat(box.frame().lever("11").work()).isEqualTo(new Work.OfGateLock("Fen Lane", false));
     assertThat(box.frame().lever("12").work()).isEqualTo(new Work.OfGates("Quarry Road", true));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -13,10 +14,12 @@ import lockwright.working.Working;
 /** A frame on which a sheet is tried, line by line, as a man would. For tests. */
 final class TriedFrame {
   private final Working frame;
+  private final Frame fitted;
   private State state;
 
-  private TriedFrame(Working frame, State beginning) {
+  private TriedFrame(Working frame, Frame fitted, State beginning) {
     this.frame = frame;
+    this.fitted = fitted;
     Map<String, String> values = new HashMap<>();
     Map<String, String> given = beginning.values();
     for (Quantity quantity : frame.quantities()) {
@@ -31,7 +34,7 @@ final class TriedFrame {
    * otherwise, so there are no more.
    */
   static List<Integer> failures(Working frame, TestSheet sheet) {
-    TriedFrame tried = new TriedFrame(frame, sheet.beginning());
+    TriedFrame tried = new TriedFrame(frame, sheet.box().frame(), sheet.beginning());
     for (Line line : sheet.lines()) {
       for (Event event : line.setUp()) {
         if (!tried.make(event)) {
@@ -65,6 +68,10 @@ final class TriedFrame {
     List<Event> parts = new ArrayList<>();
     if (event instanceof Event.LeverMoves m) {
       parts.add(new Event.LeverMoves(m.lever(), m.from(), Position.M));
+      for (String points : fitted.answering(m.lever())) {
+        parts.add(new Event.PointsMove(points, m.from(), Position.M));
+        parts.add(new Event.PointsMove(points, Position.M, m.to()));
+      }
       parts.add(new Event.LeverMoves(m.lever(), Position.M, m.to()));
     } else if (event instanceof Event.PointsMove m) {
       parts.add(new Event.PointsMove(m.points(), m.from(), Position.M));

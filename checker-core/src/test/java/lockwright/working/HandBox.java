@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lockwright.railway.Box;
+import lockwright.railway.frame.Connections;
+import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
@@ -51,6 +53,9 @@ public final class HandBox {
   private final List<Section> sections = new ArrayList<>();
   private final List<Route> routes = new ArrayList<>();
   private final List<Requirement> requirements = new ArrayList<>();
+  private final List<Detection> detections = new ArrayList<>();
+  private final List<String> brokenRods = new ArrayList<>();
+  private final List<String> electric = new ArrayList<>();
 
   /** A lever that works a signal of its own number. */
   public HandBox signal(String id, Arm arm) {
@@ -96,6 +101,25 @@ public final class HandBox {
   public HandBox groundFrame(String groundFrame, String... its) {
     Arrays.stream(its).forEach(this::pointsOnly);
     groundFrames.add(new GroundFrame(groundFrame, "", List.of(its), HERE));
+    return this;
+  }
+
+  /** Detectors in the wire of an arm. */
+  public HandBox detection(String lever, String... its) {
+    detections.add(new Detection(lever, List.of(its), HERE));
+    return this;
+  }
+
+  /** A lever that works points electrically. */
+  public HandBox electric(String id, String... its) {
+    Arrays.stream(its).forEach(this::pointsOnly);
+    electric.add(id);
+    return lever(id, new Work.OfPoints(List.of(its)));
+  }
+
+  /** Points whose rod may break. */
+  public HandBox brokenRods(String... its) {
+    brokenRods.addAll(List.of(its));
     return this;
   }
 
@@ -205,7 +229,7 @@ public final class HandBox {
     return new Box(
         "by hand",
         layout,
-        new Frame(levers),
+        new Frame(levers, new Connections(detections, brokenRods, electric)),
         entries,
         sections,
         routes,

@@ -5,9 +5,14 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /** The levers, in order of their numbers; each thing is worked by one lever at most. */
-public record Frame(List<Lever> levers) {
+public record Frame(List<Lever> levers, Connections connections) {
   public Frame {
     levers = List.copyOf(levers);
+  }
+
+  /** A frame with a rod or a wire, in order, to everything. */
+  public Frame(List<Lever> levers) {
+    this(levers, Connections.PLAIN);
   }
 
   public Lever lever(String id) {
@@ -27,6 +32,18 @@ public record Frame(List<Lever> levers) {
     return levers.stream()
         .filter(l -> l.work() instanceof Work.OfPoints w && w.points().contains(points))
         .findFirst();
+  }
+
+  /** The points whose answer checks the stroke of a lever; mostly none. */
+  public List<String> answering(String lever) {
+    return connections.electric().contains(lever) && lever(lever).work() instanceof Work.OfPoints w
+        ? w.points()
+        : List.of();
+  }
+
+  /** Whether a lever works points electrically, so that they have a position of their own. */
+  public boolean electrically(String points) {
+    return ofPoints(points).filter(l -> connections.electric().contains(l.id())).isPresent();
   }
 
   /** The lever that works points with an economical lock. */

@@ -33,6 +33,14 @@ public sealed interface Event {
     }
   }
 
+  /** The rod of points breaks; they stand there, and stay. */
+  record RodBreaks(String points, Position at) implements Event {
+    @Override
+    public String key() {
+      return "rod of " + points + " breaks at " + at;
+    }
+  }
+
   /** Something done at an instrument of a section. */
   record AtInstrument(String section, Deed deed, String instrument) implements Event {
     @Override

@@ -30,6 +30,12 @@ public record Quantity(String key, List<String> values) {
     return new Quantity("gates " + levelCrossing, POSITIONS);
   }
 
+  /** The rod of points that may break: whole, or where the points stood as it broke. */
+  public static Quantity rod(String points) {
+    return new Quantity(
+        "rod of " + points, List.of("whole", "broken at N", "broken at M", "broken at R"));
+  }
+
   /** For a lever that may not start again before another: what of that is still to come. */
   public static Quantity turn(String lever, String before) {
     return new Quantity(

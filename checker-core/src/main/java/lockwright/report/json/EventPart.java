@@ -19,6 +19,10 @@ sealed interface EventPart {
   @JsonTypeName("gates")
   record Gates(String levelCrossing, String from, String to, String key) implements EventPart {}
 
+  /** A rod of points breaks, which stood there. */
+  @JsonTypeName("rod")
+  record Rod(String points, String at, String key) implements EventPart {}
+
   @JsonTypeName("instrument")
   record Instrument(String section, String instrument, String deed, String key)
       implements EventPart {}
@@ -41,6 +45,9 @@ sealed interface EventPart {
     }
     if (event instanceof Event.ConditionChanges e) {
       return new Condition(e.condition(), e.met(), e.key());
+    }
+    if (event instanceof Event.RodBreaks e) {
+      return new Rod(e.points(), e.at().name(), e.key());
     }
     if (event instanceof Event.AtLock e) {
       return new Lock(e.section(), e.groundFrame(), e.deed().words(), e.key());

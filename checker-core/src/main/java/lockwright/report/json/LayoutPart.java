@@ -21,6 +21,8 @@ record LayoutPart(
 
   /**
    * @param trap the leg that is the trap, "normal" or "reverse"
+   * @param rodMayBreak true, or null
+   * @param workedElectrically true, or null
    */
   record Points(
       String id,
@@ -32,6 +34,8 @@ record LayoutPart(
       String lever,
       String boltLever,
       String groundFrame,
+      Boolean rodMayBreak,
+      Boolean workedElectrically,
       Place at) {}
 
   record Crossing(String id, String label, List<List<String>> ways, Place at) {}
@@ -129,6 +133,8 @@ record LayoutPart(
             .map(Lever::id)
             .orElse(null),
         by == null ? null : by.id(),
+        box.frame().connections().brokenRods().contains(p.id()) ? true : null,
+        box.frame().electrically(p.id()) ? true : null,
         Place.of(p.at()));
   }
 

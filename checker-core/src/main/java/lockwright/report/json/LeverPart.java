@@ -3,10 +3,15 @@ package lockwright.report.json;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.JsonTypeName;
 import java.util.List;
+import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 
-/** A lever of the frame. */
-record LeverPart(String id, String label, Work work, Place at) {
+/**
+ * A lever of the frame.
+ *
+ * @param detection points that the wire of its arm detects; null if there are none
+ */
+record LeverPart(String id, String label, Work work, List<String> detection, Place at) {
 
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
   sealed interface Work {}
@@ -53,8 +58,14 @@ record LeverPart(String id, String label, Work work, Place at) {
   @JsonTypeName("out of use")
   record OutOfUse(String was) implements Work {}
 
-  static LeverPart of(Lever lever) {
-    return new LeverPart(lever.id(), lever.label(), work(lever.work()), Place.of(lever.at()));
+  static LeverPart of(Box box, Lever lever) {
+    List<String> detected = box.frame().connections().detected(lever.id());
+    return new LeverPart(
+        lever.id(),
+        lever.label(),
+        work(lever.work()),
+        detected.isEmpty() ? null : detected,
+        Place.of(lever.at()));
   }
 
   private static Work work(lockwright.railway.frame.Work work) {

@@ -157,6 +157,7 @@ public final class Recorded {
       case "lever" ->
           new Event.LeverMoves(
               text(event, "lever"), position(event, "from"), position(event, "to"));
+      case "rod" -> new Event.RodBreaks(text(event, "points"), position(event, "at"));
       case "points" ->
           new Event.PointsMove(
               text(event, "points"), position(event, "from"), position(event, "to"));

@@ -69,7 +69,7 @@ record Result(
         ExpectationsPart.of(findings),
         LayoutPart.of(box),
         DrawingPart.of(box),
-        box.frame().levers().stream().map(LeverPart::of).toList(),
+        box.frame().levers().stream().map(l -> LeverPart.of(box, l)).toList(),
         box.locking().stream().map(EntryPart::of).toList(),
         box.sections().stream().map(SectionPart::of).toList(),
         ControlsPart.of(box),

@@ -16,7 +16,7 @@ final class BoxData {
   static String of(JsonNode result) {
     JsonNode layout = result.required("layout");
     ObjectNode data = JSON.createObjectNode();
-    data.set("levers", only(result.required("levers"), "id", "work"));
+    data.set("levers", only(result.required("levers"), "id", "work", "detection"));
     ArrayNode locking =
         only(result.required("locking"), "text", "kind", "lever", "others", "when", "holds", "at");
     locking.forEach(entry -> ((ObjectNode) entry).put("at", place(entry.required("at"))));
@@ -25,8 +25,17 @@ final class BoxData {
     if (result.has("controls")) {
       data.set("controls", result.get("controls").deepCopy());
     }
-    data.set("routes", only(result.required("routes"), "signal", "end"));
+    data.set("routes", only(result.required("routes"), "signal", "end", "points"));
     ObjectNode parts = data.putObject("layout");
+    parts.set(
+        "points",
+        only(
+            layout.required("points"),
+            "id",
+            "lever",
+            "boltLever",
+            "rodMayBreak",
+            "workedElectrically"));
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(
         "groundFrames",

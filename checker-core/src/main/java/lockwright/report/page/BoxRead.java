@@ -74,9 +74,32 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
             default -> throw new IllegalArgumentException("no work of this version: " + work);
           };
       rows.add(
-          List.of(lever.required("id").asText(), lever.required("label").asText(), works + of));
+          List.of(
+              lever.required("id").asText(),
+              lever.required("label").asText(),
+              works + of + connections(lever)));
     }
     table("Levers", List.of("lever", "label", "works"), rows);
+  }
+
+  /** What lies between the lever and what it works. */
+  private String connections(JsonNode lever) {
+    List<String> electric = new ArrayList<>();
+    List<String> rods = new ArrayList<>();
+    if (lever.required("work").required("kind").asText().equals("points")) {
+      for (JsonNode id : lever.required("work").required("points")) {
+        JsonNode points = anchors.part("points", id.asText());
+        if (points.has("workedElectrically")) {
+          electric.add(id.asText());
+        }
+        if (points.has("rodMayBreak")) {
+          rods.add(id.asText());
+        }
+      }
+    }
+    return (lever.has("detection") ? ", detecting points " + list(lever.get("detection")) : "")
+        + (electric.isEmpty() ? "" : ", worked electrically with indication locking")
+        + (rods.isEmpty() ? "" : ", of which a rod may break: " + String.join(", ", rods));
   }
 
   private void levelCrossings() {

@@ -20,6 +20,7 @@ final class Formula {
           List.of("clear(s)", "arm s is off, with its lever fully R, and no control holds it on"),
           List.of("N(p), R(p)", "points p lie normal, or reverse"),
           List.of("between(p)", "points p lie neither way"),
+          List.of("lever part-way(p)", "the lever of points p stands part-way"),
           List.of("bolted(p), free(p)", "a bolt of points p is surely in; every one is surely out"),
           List.of(
               "home(g)",
@@ -70,7 +71,17 @@ final class Formula {
       case "points bolted" ->
           always(off(signals) + AND + any(routes, false) + THEN + "bolted(" + points.get(0) + ")");
       case "bolt and points agree" ->
-          always("between(" + points.get(0) + ")" + THEN + "free(" + points.get(0) + ")");
+          always(
+              "between("
+                  + points.get(0)
+                  + ")"
+                  + (anchors.part("points", points.get(0)).has("rodMayBreak")
+                      ? AND + "lever part-way(" + points.get(0) + ")"
+                      : "")
+                  + THEN
+                  + "free("
+                  + points.get(0)
+                  + ")");
       case "route held" ->
           always(off(signals) + AND + any(routes, false) + THEN + NOT + moved(routes.get(0)));
       case "flank protected" -> always(flank(off(signals), instance.required("id").asText()));

@@ -23,6 +23,8 @@ final class BoxState {
   private static final String EMPTY = "empty";
   private static final String CONDITION = "condition ";
   private static final String LOCK_OF = ": lock of ";
+  private static final List<String> RODS =
+      List.of("whole", "broken at N", "broken at M", "broken at R");
 
   private final Map<String, String> values;
   private final Set<String> asked = new LinkedHashSet<>();
@@ -79,12 +81,24 @@ final class BoxState {
     if (asked.startsWith(CONDITION)) {
       return List.of("unmet", "met");
     }
+    if (asked.startsWith("rod of ")) {
+      return RODS;
+    }
     return asked.contains(LOCK_OF) ? List.of(EMPTY, "fresh", "other") : List.of("N", "M", "R");
   }
 
   Place points(String id) {
+    String rod = "rod of " + id;
+    if (points.get(id).has("rodMayBreak")) {
+      asked.add(rod);
+      String broken = values.getOrDefault(rod, RODS.get(0));
+      if (!broken.equals(RODS.get(0))) {
+        return place(broken.substring(broken.length() - 1), rod);
+      }
+    }
     JsonNode lever = points.get(id).get("lever");
-    return lever == null ? place("points " + id) : lever(lever.asText());
+    boolean own = lever == null || points.get(id).has("workedElectrically");
+    return own ? place("points " + id) : lever(lever.asText());
   }
 
   /** As its lever, if no control holds it on. */

@@ -1,6 +1,7 @@
 package lockwright.report.readback;
 
 import java.util.List;
+import java.util.Optional;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
@@ -18,8 +19,25 @@ final class LeverItems {
                     "levers",
                     "",
                     l.id(),
-                    work(l.work()) + order(box, l) + PlanItems.label(l.id(), l.label())))
+                    work(l.work())
+                        + connections(box, l)
+                        + order(box, l)
+                        + PlanItems.label(l.id(), l.label())))
         .toList();
+  }
+
+  private static String connections(Box box, Lever lever) {
+    List<String> detected = box.frame().connections().detected(lever.id());
+    List<String> rods =
+        box.frame().connections().brokenRods().stream()
+            .filter(p -> box.frame().ofPoints(p).equals(Optional.of(lever)))
+            .toList();
+    boolean electric = box.frame().connections().electric().contains(lever.id());
+    return (electric ? ", worked electrically, with indication locking" : "")
+        + (detected.isEmpty() ? "" : ", with detection of points " + Words.list(detected))
+        + (rods.isEmpty()
+            ? ""
+            : ", where it is asked what if the rod breaks of " + Words.list(rods));
   }
 
   /** Of a closing lever: whether it goes over after its signals, or they after it. */

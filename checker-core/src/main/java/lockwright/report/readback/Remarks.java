@@ -17,7 +17,7 @@ final class Remarks {
     return Stream.of(
             "vehicles that come into a route another way than by the flanks listed",
             "trains and their movement",
-            "detection; that a track circuit or a treadle follows the trains; controls of arms that"
+            "that a track circuit or a treadle follows the trains; controls of arms that"
                 + " stay on, once on, until the lever is back",
             "points worked by hand or sprung",
             "double-line block; level crossings of roads",

@@ -45,7 +45,7 @@ public final class Movements {
     List<String> words = new ArrayList<>(List.of("all levers normal"));
     for (Map.Entry<String, JsonNode> quantity : run.required("beginning").properties()) {
       String value = quantity.getValue().asText();
-      boolean plain = List.of("N", "0", "no", "unused", "come", "empty").contains(value);
+      boolean plain = List.of("N", "0", "no", "unused", "come", "empty", "whole").contains(value);
       if (quantity.getKey().startsWith(GATES)) {
         words.add(gates(quantity.getKey().substring(GATES.length()), value));
       } else if (!plain && !quantity.getKey().endsWith(": phase")) {
@@ -95,6 +95,9 @@ public final class Movements {
 
   private static String thing(JsonNode event) {
     String kind = event.required("kind").asText();
+    if (kind.equals("rod")) {
+      return "rod of " + event.required("points").asText();
+    }
     return event.has("deed") ? kind : kind + " " + event.required(named(kind)).asText();
   }
 
@@ -134,11 +137,23 @@ public final class Movements {
       return ConditionWords.change(
           name, condition.required("kind").asText(), of, event.required("met").asBoolean());
     }
+    if (kind.equals("rod")) {
+      String points = event.required("points").asText();
+      return "the rod of points " + parts.labelled("points", points) + " breaks";
+    }
     String from = event.required("from").asText();
     boolean reverse = from.equals("N") || move.to().equals("R");
     String far =
         move.to().equals("M") ? " part-way" : from.equals("M") ? " the rest of the way" : "";
     String name = event.required(named(kind)).asText();
+    if (kind.equals("points") && parts.part("points", name).has("workedElectrically")) {
+      return "points "
+          + parts.labelled("points", name)
+          + (move.to().equals("M")
+              ? " begin to move to "
+              : from.equals("M") ? " come to lie " : " move to ")
+          + (reverse ? "reverse" : "normal");
+    }
     return switch (kind) {
           case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
           case "points" ->
@@ -163,7 +178,7 @@ public final class Movements {
       if (arms.controlled().contains(work.path("signal").asText())) {
         arm = work.path("signal").asText();
       } else {
-        work(work, move.to(), moved);
+        work(work, move.to(), move.after(), moved);
       }
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
@@ -188,7 +203,7 @@ public final class Movements {
     return values;
   }
 
-  private static void work(JsonNode work, String to, List<String> moved) {
+  private static void work(JsonNode work, String to, JsonNode after, List<String> moved) {
     switch (work.required("kind").asText()) {
       case "signal" ->
           moved.add(
@@ -196,10 +211,16 @@ public final class Movements {
                   + work.required("signal").asText()
                   + one(to, " on", " part-way, taken as off", " off"));
       case "points" -> {
-        moved.add(
-            "points "
-                + list(work.required("points"))
-                + one(to, " lie normal", " lie neither way", " lie reverse"));
+        List<String> with = new ArrayList<>();
+        work.required("points").forEach(p -> with.add(p.asText()));
+        with.removeIf(p -> after.path("rod of " + p).asText("whole").startsWith("broken"));
+        with.removeIf(p -> !after.path("points " + p).asText(to).equals(to));
+        if (!with.isEmpty()) {
+          moved.add(
+              "points "
+                  + String.join(", ", with)
+                  + one(to, " lie normal", " lie neither way", " lie reverse"));
+        }
         if (!work.required("economicalLock").isEmpty()) {
           moved.add(
               "economical lock of "

@@ -217,8 +217,17 @@
       });
     }
   });
-  grouped('Points of ground frames', moving.points);
+  grouped('Points that move by themselves', moving.points);
   grouped('Gates', moving.gates);
+  grouped('Rods', box.layout.points.filter(function (points) { return points.rodMayBreak; }).map(function (points) {
+    return function (row) {
+      var made = button(row, 'the rod of ' + points.id + ' breaks');
+      buttons.push({ button: made });
+      made.addEventListener('click', function () {
+        does(made, 'rod of ' + points.id + ' breaks at ' + now.state['lever ' + points.lever]);
+      });
+    };
+  }));
   box.sections.forEach(function (section, i) {
     var prefix = 'section ' + section.name + ': ';
     var all = apparatus.movements(now.state).filter(function (m) { return m.key.indexOf(prefix) === 0; });

@@ -11,6 +11,8 @@ var Apparatus = function (box) {
   });
   var moved = [];
   var controls = box.controls ? box.controls : { conditions: [], leverLocks: [], armControls: [] };
+  var answering = box.layout.points.filter(function (points) { return points.workedElectrically; });
+  var mayBreak = box.layout.points.filter(function (points) { return points.rodMayBreak; });
 
   function workOf(id) {
     return box.levers.filter(function (l) { return l.id === id; })[0].work;
@@ -223,9 +225,55 @@ var Apparatus = function (box) {
     return left;
   }
 
+  // 2.8: how points lie, whether a bolt of them is in, and what their detector does to the wire of an arm.
+
+  function pointsOf(id) {
+    return box.layout.points.filter(function (points) { return points.id === id; })[0];
+  }
+
+  function lies(passed, state) {
+    var own = pointsOf(passed.points);
+    var byLever = own.workedElectrically ? false : own.lever;
+    var stands = byLever ? state['lever ' + own.lever] : state['points ' + own.id];
+    var rod = state['rod of ' + own.id];
+    if (rod ? rod !== 'whole' : false) {
+      stands = rod.slice(-1);
+    }
+    return stands === (passed.lie === 'normal' ? 'N' : 'R');
+  }
+
+  function boltWanting(id, state) {
+    var own = pointsOf(id);
+    if (!own.boltLever) {
+      return false;
+    }
+    var stands = state['lever ' + own.boltLever];
+    var work = workOf(own.boltLever);
+    return work.kind === 'points' ? stands === 'M' : stands !== (work.normal === 'in' ? 'N' : 'R');
+  }
+
+  function detectorClears(id, signal, state) {
+    return box.routes.some(function (route) {
+      if (route.signal !== signal) {
+        return false;
+      }
+      var here = route.points.filter(function (passed) { return passed.points === id; })[0];
+      if (here) {
+        return lies(here, state) ? !boltWanting(id, state) : false;
+      }
+      return route.points.every(function (passed) { return lies(passed, state); });
+    });
+  }
+
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
-  function besides(id, work, from) {
+  function besides(id, work, from, to) {
     var needs = [];
+    answering.forEach(function (points) {
+      if (points.lever === id ? from === 'M' : false) {
+        needs.push(['points ' + points.id, to,
+          'the lever is checked until points ' + points.id + ' have answered that they lie so']);
+      }
+    });
     if (from === 'N') {
       releasesOf(id).forEach(function (section) {
         needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
@@ -245,7 +293,7 @@ var Apparatus = function (box) {
     return needs;
   }
 
-  function ofLever(id, work) {
+  function ofLever(id, work, detected) {
     var own = 'lever ' + id;
     var combinations = naming(id).filter(function (number) { return !ofMovement(rules[number]); });
     var starts = naming(id).filter(function (number) {
@@ -256,7 +304,7 @@ var Apparatus = function (box) {
       return rule.kind === 'not again before' ? rule.others[0] === own : false;
     });
     standing(own, function (key, from, to) {
-      var more = besides(id, work, from);
+      var more = besides(id, work, from, to);
       var electric = lockOfLever(id, from);
       return movement(key, function (state, lacks) {
         var next = Object.create(state);
@@ -269,6 +317,11 @@ var Apparatus = function (box) {
         (from === 'N' ? starts : []).forEach(function (number) {
           if (keepsFromStarting(rules[number], state)) {
             lacks(box.locking[number].text, number);
+          }
+        });
+        (from === 'N' ? detected : []).forEach(function (points) {
+          if (!detectorClears(points, work.signal, state)) {
+            lacks('the detector at points ' + points + ' bars the wire: they, or their bolt, do not lie for the arm');
           }
         });
         more.forEach(function (need) {
@@ -522,7 +575,7 @@ var Apparatus = function (box) {
     section.counted = sectionSignals(section).length !== 0;
   });
   box.levers.filter(function (l) { return moves(l.work); }).forEach(function (l) {
-    ofLever(l.id, l.work);
+    ofLever(l.id, l.work, l.detection || []);
   });
   box.layout.groundFrames.forEach(function (frame) {
     var section = box.sections.filter(function (s) { return s.name === frame.releaseSection; })[0];
@@ -537,6 +590,25 @@ var Apparatus = function (box) {
     var end = out(workOf(crossing.gateLever));
     freely('gates ' + crossing.id, function (state) { return state['lever ' + crossing.gateLever] === end; },
       'the gates of ' + crossing.id + ' move only with their lock out');
+  });
+  // 2.8: the current moves points while their lever is checked; rods that may break.
+  answering.forEach(function (points) {
+    freely('points ' + points.id, function (state) { return state['lever ' + points.lever] === 'M'; },
+      'points ' + points.id + ' move only with lever ' + points.lever + ' part-way');
+  });
+  mayBreak.forEach(function (points) {
+    var rod = 'rod of ' + points.id;
+    var made = Object.keys(STROKES).map(function (at) {
+      return movement(rod + ' breaks at ' + at, function (state, lacks) {
+        if (state[rod] !== 'whole') {
+          lacks('the ' + rod + ' is broken');
+        }
+        if (state['lever ' + points.lever] !== at) {
+          lacks('lever ' + points.lever + ' stands elsewhere');
+        }
+      }, function (state, change) { change[rod] = 'broken at ' + at; });
+    });
+    moved.push(function () { return made; });
   });
   box.sections.forEach(function (section) {
     ofSection(section);
@@ -573,6 +645,8 @@ var Apparatus = function (box) {
       frame.points.forEach(function (points) { state['points ' + points] = 'N'; });
     });
     gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
+    answering.forEach(function (points) { state['points ' + points.id] = 'N'; });
+    mayBreak.forEach(function (points) { state['rod of ' + points.id] = 'whole'; });
     box.locking.forEach(function (entry) {
       if (entry.kind === 'not again before') {
         state[turn(entry)] = 'come';

@@ -21,6 +21,7 @@ import lockwright.railway.control.ArmControl;
 import lockwright.railway.control.Contact;
 import lockwright.railway.control.Controls;
 import lockwright.railway.control.OutsideCondition;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Expectation;
 import lockwright.report.Expectations;
@@ -66,6 +67,15 @@ final class Results {
   static final Findings CONTROLLED =
       check(controlled(box(BoxBuilder.read(boxes("calling-on-proved")))));
 
+  /** A junction without detection, where a rod may break. */
+  static final Findings ROD =
+      check(
+          box(BoxBuilder.read(boxes("broken-rod")))
+              .withConnections(new Connections(List.of(), List.of("4"), List.of())));
+
+  /** A crossover worked electrically. */
+  static final Findings ELECTRIC = check(box(BoxBuilder.read(boxes("points-worked-electrically"))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -96,6 +106,8 @@ final class Results {
           STRANDED,
           CLOSING,
           CONTROLLED,
+          ROD,
+          ELECTRIC,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);

@@ -20,6 +20,7 @@ import lockwright.railway.control.ArmControl;
 import lockwright.railway.control.Contact;
 import lockwright.railway.control.Controls;
 import lockwright.railway.control.OutsideCondition;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
@@ -55,7 +56,9 @@ class LearnersLockingTest {
     "../examples/proved/quillby/box, 2500",
     "../examples/proved/brindlewick/box, 2500",
     "../examples/proved/corlhaven/box, 2500",
-    "src/test/resources/boxes/every-form, 2500"
+    "src/test/resources/boxes/every-form, 2500",
+    "src/test/resources/boxes/broken-rod, 300",
+    "src/test/resources/boxes/points-worked-electrically, 300"
   })
   void in_every_state_the_script_frees_and_holds_what_working_does(String folder, int sequences) {
     Box box = BoxBuilder.read(Path.of(folder)).box().orElseThrow();
@@ -93,7 +96,8 @@ class LearnersLockingTest {
             .withLocking(
                 whole.locking().stream()
                     .filter(e -> e.kind() == Entry.Kind.NOT_AGAIN_BEFORE)
-                    .toList());
+                    .toList())
+            .withConnections(Connections.PLAIN);
     Working working = Working.parted(box);
     try (Scripted script =
         new Scripted(box, working.quantities().stream().map(Quantity::key).toList())) {

@@ -1,0 +1,50 @@
+package lockwright.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lockwright.railway.Box;
+import lockwright.railway.frame.Connections;
+import lockwright.railway.frame.Detection;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.working.Working;
+
+/** Which points an arm would have to detect to stop a sequence; tried by playing it again. */
+final class DetectionAdvice {
+  private DetectionAdvice() {}
+
+  static Optional<MissingEntry> of(Box box, String signal, Played breach) {
+    Optional<Lever> lever = box.frame().ofSignal(signal);
+    if (lever.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> already = box.frame().connections().detected(lever.get().id());
+    List<String> others =
+        box.routesOf(signal).stream()
+            .flatMap(r -> r.points().stream())
+            .map(PointsOnRoute::points)
+            .distinct()
+            .filter(p -> !already.contains(p))
+            .toList();
+    for (String points : others) {
+      Working with = Working.parted(detecting(box, lever.get(), points));
+      Played again = Played.of(with, breach.run());
+      if (!again.followsRules()) {
+        return Optional.of(
+            new MissingEntry(
+                Optional.empty(),
+                "the wire of lever " + lever.get().id() + " detects points " + points,
+                MissingEntry.stopsAt(again)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Box detecting(Box box, Lever lever, String points) {
+    Connections now = box.frame().connections();
+    List<Detection> detections = new ArrayList<>(now.detections());
+    detections.add(new Detection(lever.id(), List.of(points), lever.at()));
+    return box.withConnections(new Connections(detections, now.brokenRods(), now.electric()));
+  }
+}

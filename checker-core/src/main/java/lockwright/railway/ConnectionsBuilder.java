@@ -1,0 +1,125 @@
+package lockwright.railway;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lockwright.railway.frame.Connections;
+import lockwright.railway.frame.Detection;
+import lockwright.railway.frame.Work;
+import lockwright.railway.layout.PointsOnRoute;
+import lockwright.spec.FrameFile;
+import lockwright.spec.Message;
+import lockwright.spec.Problem;
+import lockwright.spec.Problems;
+import lockwright.spec.SpecFolder;
+import lockwright.spec.Written;
+
+/** Makes what lies between levers and what they work, and tells what of it cannot be. */
+record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
+  static Connections build(FrameFile file) {
+    return new Connections(
+        file.detections().stream()
+            .map(d -> new Detection(d.lever().text(), texts(d.points()), d.lever().at()))
+            .toList(),
+        texts(file.brokenRods()),
+        texts(file.electric()));
+  }
+
+  private static List<String> texts(List<Written> written) {
+    return written.stream().map(Written::text).toList();
+  }
+
+  /**
+   * What the plan alone tells.
+   *
+   * @param points all of the plan
+   * @param byGroundFrame those of them that a ground frame works, with its name
+   */
+  void check(Collection<String> points, Map<String, Written> byGroundFrame) {
+    for (Written rod : file.brokenRods()) {
+      known("a rod breaks of points ", rod, points);
+      if (byGroundFrame.containsKey(rod.text())) {
+        problems.add(
+            Message.ROD_OF_NO_LEVER,
+            rod.at(),
+            "points "
+                + rod.quoted()
+                + " are worked by ground frame "
+                + byGroundFrame.get(rod.text()).quoted()
+                + ", and have no rod from a lever of the box",
+            "take them out: points of a ground frame have a position of their own already");
+      }
+      electrically(rod)
+          .ifPresent(
+              lever ->
+                  problems.add(
+                      Message.ROD_OF_NO_LEVER,
+                      rod.at(),
+                      "points "
+                          + rod.quoted()
+                          + " are worked electrically by lever "
+                          + lever.quoted()
+                          + ", and have no rod from it",
+                      "take them out: its stroke is checked until the points answer"));
+    }
+    for (FrameFile.Detection detection : file.detections()) {
+      String thing = "lever " + detection.lever().quoted() + " detects points ";
+      detection.points().forEach(p -> known(thing, p, points));
+    }
+  }
+
+  private Optional<Written> electrically(Written points) {
+    return file.levers().stream()
+        .filter(
+            l ->
+                l.work().orElse(null) instanceof FrameFile.OfPoints of
+                    && texts(of.points()).contains(points.text()))
+        .map(FrameFile.Lever::id)
+        .filter(file.electric()::contains)
+        .findFirst();
+  }
+
+  private void known(String thing, Written points, Collection<String> all) {
+    if (!all.contains(points.text()) && spec.isWhole(SpecFolder.PLAN)) {
+      problems.add(
+          Message.FRAME_UNKNOWN_THING,
+          points.at(),
+          thing + points.quoted() + ", which are not in plan.yaml",
+          Problems.didYouMean(points.text(), all, "add them to plan.yaml"));
+    }
+  }
+
+  /** What only the routes tell: points that an arm detects are on a route of it. */
+  void checkRoutes(Box box) {
+    for (FrameFile.Detection detection : file.detections()) {
+      String arm = ((Work.OfSignal) box.frame().lever(detection.lever().text()).work()).signal();
+      List<String> passed =
+          box.routesOf(arm).stream()
+              .flatMap(r -> r.points().stream())
+              .map(PointsOnRoute::points)
+              .distinct()
+              .sorted()
+              .toList();
+      detection.points().stream()
+          .filter(p -> !passed.contains(p.text()))
+          .forEach(p -> offRoute(detection, arm, p, passed));
+    }
+  }
+
+  private void offRoute(
+      FrameFile.Detection detection, String arm, Written points, List<String> passed) {
+    problems.add(
+        Message.DETECTION_OFF_ROUTE,
+        points.at(),
+        "lever "
+            + detection.lever().quoted()
+            + " detects points "
+            + points.quoted()
+            + ", which are on no route of signal "
+            + Problem.quote(arm),
+        passed.isEmpty()
+            ? "take the detection away: this arm has no route over points"
+            : "name points on its routes: " + String.join(", ", passed));
+  }
+}
