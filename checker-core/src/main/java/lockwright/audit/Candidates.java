@@ -68,7 +68,7 @@ final class Candidates {
       noConflict(r);
     } else if (requirement instanceof Requirement.BoxClosed r) {
       r.signals().stream()
-          .flatMap(s -> box.frame().ofSignal(s).stream())
+          .flatMap(s -> box.frame().giving(s).stream())
           .filter(l -> !"R".equals(end.get("lever " + l.id())))
           .forEach(
               l ->
@@ -103,6 +103,7 @@ final class Candidates {
   /** Not a lock on itself, nor a condition on a lever that it locks. */
   private static boolean sensible(Entry c) {
     return !c.others().contains(c.lever())
+        && Lever.otherWay(c.lever()).filter(c.others()::contains).isEmpty()
         && c.when().stream()
             .noneMatch(w -> w.lever().equals(c.lever()) || c.others().contains(w.lever()));
   }
@@ -160,9 +161,9 @@ final class Candidates {
     String b = lever.get().id();
     Entry.Kind kind = lie == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
     unlessBarring(route, o -> needs(o, points, lie), b)
-        .ifPresent(when -> add(first, kind, route.signal(), List.of(b), when));
+        .ifPresent(when -> add(first, kind, under(route), List.of(b), when));
     unlessBarring(route, o -> needs(o, points, lie) || needs(o, points, lie.other()), b)
-        .ifPresent(when -> add(then, Entry.Kind.LOCKS_BOTH_WAYS, route.signal(), List.of(b), when));
+        .ifPresent(when -> add(then, Entry.Kind.LOCKS_BOTH_WAYS, under(route), List.of(b), when));
   }
 
   private static boolean needs(Route route, String points, Lie lie) {
@@ -179,15 +180,15 @@ final class Candidates {
                         route,
                         o -> o.points().stream().anyMatch(p -> p.points().equals(points)),
                         bolt.id())
-                    .ifPresent(when -> bolt(route.signal(), bolt, when)));
+                    .ifPresent(when -> bolt(under(route), bolt, when)));
   }
 
   /** The signal needs the bolt in. */
-  private void bolt(String signal, Lever bolt, List<Entry.Condition> when) {
+  private void bolt(List<Lever> under, Lever bolt, List<Entry.Condition> when) {
     boolean in = ((Work.OfBolt) bolt.work()).normallyIn();
     Entry.Kind kind = in ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY;
-    add(first, kind, signal, List.of(bolt.id()), when);
-    add(then, Entry.Kind.LOCKS_BOTH_WAYS, signal, List.of(bolt.id()), when);
+    add(first, kind, under, List.of(bolt.id()), when);
+    add(then, Entry.Kind.LOCKS_BOTH_WAYS, under, List.of(bolt.id()), when);
   }
 
   private void boltAgrees(String points) {
@@ -261,7 +262,7 @@ final class Candidates {
     List<String> locked = List.of(release.get());
     unlessBarring(
             route, o -> o.points().stream().anyMatch(p -> its.contains(p.points())), release.get())
-        .ifPresent(when -> add(first, Entry.Kind.LOCKS, route.signal(), locked, when));
+        .ifPresent(when -> add(first, Entry.Kind.LOCKS, under(route), locked, when));
   }
 
   /** The signal of the route needs the gates locked across the road. */
@@ -273,7 +274,7 @@ final class Candidates {
             : ((Work.OfGateLock) lever.work()).normallyIn();
     Entry.Kind kind = atNormal ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY;
     unlessBarring(route, box.layout().levelCrossing(levelCrossing)::isOn, lever.id())
-        .ifPresent(when -> add(first, kind, route.signal(), List.of(lever.id()), when));
+        .ifPresent(when -> add(first, kind, under(route), List.of(lever.id()), when));
   }
 
   /** The arm holds the points as they lie, or the release of their ground frame at home. */
@@ -282,12 +283,18 @@ final class Candidates {
     if (ground != null) {
       box.frame()
           .ofRelease(ground.id())
-          .ifPresent(l -> add(first, Entry.Kind.LOCKS, signal, List.of(l.id()), List.of()));
+          .ifPresent(l -> add(first, Entry.Kind.LOCKS, under(signal), List.of(l.id()), List.of()));
     } else {
       box.frame()
           .ofPoints(points)
           .ifPresent(
-              l -> add(first, Entry.Kind.LOCKS_BOTH_WAYS, signal, List.of(l.id()), List.of()));
+              l ->
+                  add(
+                      first,
+                      Entry.Kind.LOCKS_BOTH_WAYS,
+                      under(signal),
+                      List.of(l.id()),
+                      List.of()));
     }
   }
 
@@ -318,7 +325,7 @@ final class Candidates {
     lever.ifPresent(
         l ->
             unlessBarring(route, routes::contains, l.id())
-                .ifPresent(when -> add(first, kind, route.signal(), List.of(l.id()), when)));
+                .ifPresent(when -> add(first, kind, under(route), List.of(l.id()), when)));
   }
 
   private void overlapsApart(Requirement.OverlapsApart r) {
@@ -331,10 +338,7 @@ final class Candidates {
   }
 
   private boolean off(String signal) {
-    return box.frame()
-        .ofSignal(signal)
-        .filter(l -> !"N".equals(end.get(Quantity.lever(l.id()).key())))
-        .isPresent();
+    return !over(box.frame().giving(signal)).isEmpty();
   }
 
   private void noConflict(Requirement.NoConflict r) {
@@ -368,17 +372,16 @@ final class Candidates {
 
   private void signals(String signal, String other, List<Entry.Condition> when) {
     box.frame()
-        .ofSignal(other)
-        .ifPresent(b -> add(first, Entry.Kind.LOCKS, signal, List.of(b.id()), when));
+        .giving(other)
+        .forEach(b -> add(first, Entry.Kind.LOCKS, under(signal), List.of(b.id()), when));
   }
 
   private void distant(Requirement.DistantFollows r) {
     String signal = r.path().distant();
-    for (List<String> post : r.path().posts()) {
-      List<String> levers =
-          post.stream().flatMap(s -> box.frame().ofSignal(s).stream()).map(Lever::id).toList();
-      if (!levers.isEmpty() && levers.stream().noneMatch(l -> "R".equals(end.get("lever " + l)))) {
-        add(first, Entry.Kind.RELEASED_BY, signal, levers, List.of());
+    for (int i = 0; i < r.path().posts().size(); i++) {
+      List<String> levers = admitting(r.path().posts().get(i), r.path().beyond().get(i));
+      if (!levers.isEmpty() && levers.stream().noneMatch(this::reversed)) {
+        add(first, Entry.Kind.RELEASED_BY, under(signal), levers, List.of());
       }
     }
     for (PointsOnRoute p : r.path().facing()) {
@@ -386,11 +389,11 @@ final class Candidates {
         Entry.Kind kind = p.lie() == Lie.REVERSE ? Entry.Kind.RELEASED_BY : Entry.Kind.LOCKS;
         box.frame()
             .ofPoints(p.points())
-            .ifPresent(b -> add(first, kind, signal, List.of(b.id()), List.of()));
+            .ifPresent(b -> add(first, kind, under(signal), List.of(b.id()), List.of()));
       }
     }
     for (String points : r.passenger()) {
-      box.frame().ofBolt(points).ifPresent(b -> bolt(signal, b, List.of()));
+      box.frame().ofBolt(points).ifPresent(b -> bolt(under(signal), b, List.of()));
     }
   }
 
@@ -403,7 +406,7 @@ final class Candidates {
       Route route, Predicate<Route> suits, String notLever) {
     List<Entry.Condition> when = new ArrayList<>();
     for (Route other : box.routesOf(route.signal())) {
-      if (!suits.test(other)) {
+      if (!suits.test(other) && box.giving(other).stream().anyMatch(box.giving(route)::contains)) {
         Optional<Entry.Condition> apart = apart(route, other, notLever);
         if (apart.isEmpty()) {
           return Optional.empty();
@@ -432,18 +435,50 @@ final class Candidates {
   private void add(
       List<Entry> to,
       Entry.Kind kind,
-      String signal,
+      List<Lever> under,
       List<String> others,
       List<Entry.Condition> when) {
-    box.frame()
-        .ofSignal(signal)
-        .ifPresent(
-            a -> {
-              Entry entry = entry(kind, a, others, when);
-              if (!to.contains(entry)) {
-                to.add(entry);
-              }
-            });
+    for (Lever a : under) {
+      Entry entry = entry(kind, a, others, when);
+      if (!to.contains(entry)) {
+        to.add(entry);
+      }
+    }
+  }
+
+  /** The lever of the arm; of several those that are over. */
+  private List<Lever> under(String signal) {
+    List<Lever> giving = box.frame().giving(signal);
+    return giving.size() == 1 ? giving : over(giving);
+  }
+
+  /** The same, those that are for the route if there are any. */
+  private List<Lever> under(Route route) {
+    List<Lever> its = over(box.giving(route));
+    return its.isEmpty() ? under(route.signal()) : its;
+  }
+
+  private List<Lever> over(List<Lever> levers) {
+    return levers.stream().filter(l -> !"N".equals(end.get(Quantity.lever(l.id()).key()))).toList();
+  }
+
+  /** The levers that are to be over for a post to be off along a path: of slotted ones, one. */
+  private List<String> admitting(List<String> post, List<String> beyond) {
+    List<String> levers = new ArrayList<>();
+    for (String signal : post) {
+      List<String> its =
+          box.frame().giving(signal).stream()
+              .filter(l -> l.work() instanceof Work.OfSignal w && w.isFor(beyond))
+              .map(Lever::id)
+              .toList();
+      boolean slotted = box.frame().slotted(signal);
+      levers.addAll(slotted ? its.stream().filter(l -> !reversed(l)).limit(1).toList() : its);
+    }
+    return levers;
+  }
+
+  private boolean reversed(String lever) {
+    return "R".equals(end.get(Quantity.lever(lever).key()));
   }
 
   private static Entry entry(

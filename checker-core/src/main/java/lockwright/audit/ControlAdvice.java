@@ -16,17 +16,21 @@ final class ControlAdvice {
   private ControlAdvice() {}
 
   static Optional<MissingEntry> of(Box box, String signal, Played breach) {
-    Optional<String> lever = box.frame().ofSignal(signal).map(Lever::id);
-    Optional<ArmControl> control = box.controls().ofArm(signal);
-    if (lever.isEmpty() || control.isEmpty()) {
-      return Optional.empty();
-    }
-    for (Contact need : control.get().needs()) {
-      Working with = Working.parted(box.withControls(locking(box, lever.get(), need)));
+    List<Contact> needs = box.controls().ofArm(signal).map(ArmControl::needs).orElse(List.of());
+    return box.frame().giving(signal).stream()
+        .map(Lever::id)
+        .flatMap(l -> of(box, l, needs, breach).stream())
+        .findFirst();
+  }
+
+  private static Optional<MissingEntry> of(
+      Box box, String lever, List<Contact> needs, Played breach) {
+    for (Contact need : needs) {
+      Working with = Working.parted(box.withControls(locking(box, lever, need)));
       Played again = Played.of(with, breach.run());
       if (!again.followsRules()) {
         String words =
-            "lever lock: lever " + lever.get() + " needs " + need.words() + ", normal to reverse";
+            "lever lock: lever " + lever + " needs " + need.words() + ", normal to reverse";
         return Optional.of(new MissingEntry(Optional.empty(), words, MissingEntry.stopsAt(again)));
       }
     }

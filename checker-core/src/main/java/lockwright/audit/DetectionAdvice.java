@@ -8,6 +8,7 @@ import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.layout.PointsOnRoute;
+import lockwright.railway.layout.Route;
 import lockwright.working.Working;
 
 /** Which points an arm would have to detect to stop a sequence; tried by playing it again. */
@@ -15,26 +16,30 @@ final class DetectionAdvice {
   private DetectionAdvice() {}
 
   static Optional<MissingEntry> of(Box box, String signal, Played breach) {
-    Optional<Lever> lever = box.frame().ofSignal(signal);
-    if (lever.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> already = box.frame().connections().detected(lever.get().id());
+    return box.frame().giving(signal).stream()
+        .flatMap(l -> of(box, l, box.routesOf(signal), breach).stream())
+        .findFirst();
+  }
+
+  private static Optional<MissingEntry> of(
+      Box box, Lever lever, List<Route> routes, Played breach) {
+    List<String> already = box.frame().connections().detected(lever.id());
     List<String> others =
-        box.routesOf(signal).stream()
+        routes.stream()
+            .filter(r -> box.giving(r).contains(lever))
             .flatMap(r -> r.points().stream())
             .map(PointsOnRoute::points)
             .distinct()
             .filter(p -> !already.contains(p))
             .toList();
     for (String points : others) {
-      Working with = Working.parted(detecting(box, lever.get(), points));
+      Working with = Working.parted(detecting(box, lever, points));
       Played again = Played.of(with, breach.run());
       if (!again.followsRules()) {
         return Optional.of(
             new MissingEntry(
                 Optional.empty(),
-                "the wire of lever " + lever.get().id() + " detects points " + points,
+                "the wire of lever " + lever.id() + " detects points " + points,
                 MissingEntry.stopsAt(again)));
       }
     }

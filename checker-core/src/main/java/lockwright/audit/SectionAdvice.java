@@ -17,6 +17,7 @@ import lockwright.railway.section.Section.Irregular;
 import lockwright.railway.section.Section.Lasts;
 import lockwright.railway.section.Section.Lock;
 import lockwright.railway.section.Section.Release;
+import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.working.Working;
 
@@ -28,7 +29,12 @@ final class SectionAdvice {
   static Optional<MissingEntry> of(Box box, String name, Optional<String> signal, Played breach) {
     Section section =
         box.sections().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
-    Optional<String> lever = signal.flatMap(box.frame()::ofSignal).map(Lever::id);
+    Optional<String> lever =
+        signal.stream()
+            .flatMap(s -> box.givingInto(name, s).stream())
+            .map(Lever::id)
+            .filter(l -> breach.run().events().stream().anyMatch(e -> moves(e, l)))
+            .findFirst();
     for (Map.Entry<String, Section> rule : rules(section, lever).entrySet()) {
       Working with = Working.parted(box.withSection(rule.getValue()));
       Played again = Played.of(with, run(with, breach));
@@ -38,6 +44,10 @@ final class SectionAdvice {
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean moves(Event event, String lever) {
+    return event instanceof Event.LeverMoves e && e.lever().equals(lever);
   }
 
   /** The same run, without quantities that are no more, and with the new ones as they begin. */

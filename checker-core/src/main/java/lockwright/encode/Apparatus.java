@@ -23,18 +23,44 @@ import lockwright.system.Term;
 record Apparatus(Box box, Vocabulary words) {
   /** Off, where off is the danger. */
   Term off(String signal) {
-    return box.frame()
-        .ofSignal(signal)
-        .map(l -> Term.and(words.isNot(Quantity.lever(l.id()), Position.N), satisfied(signal)))
-        .orElse(Term.FALSE);
+    return joined(signal, leversOf(box.frame().giving(signal), Position.N, false));
+  }
+
+  /** The same by the levers with which the arm goes off into a section. */
+  Term offInto(String section, String signal) {
+    return joined(signal, leversOf(box.givingInto(section, signal), Position.N, false));
   }
 
   /** Off, where off is the goal. */
   Term surelyOff(String signal) {
-    return box.frame()
-        .ofSignal(signal)
-        .map(l -> Term.and(words.is(Quantity.lever(l.id()), Position.R), satisfied(signal)))
-        .orElse(Term.FALSE);
+    return joined(signal, leversOf(box.frame().giving(signal), Position.R, true));
+  }
+
+  /** The same for a route: by levers that are for it. */
+  Term surelyOff(Route route) {
+    return joined(route.signal(), leversOf(box.giving(route), Position.R, true));
+  }
+
+  /** The same along a path, by levers that are for it. */
+  Term surelyOff(String signal, List<String> beyond) {
+    List<Lever> admitting =
+        box.frame().giving(signal).stream()
+            .filter(l -> l.work() instanceof Work.OfSignal w && w.isFor(beyond))
+            .toList();
+    return joined(signal, leversOf(admitting, Position.R, true));
+  }
+
+  private List<Term> leversOf(List<Lever> levers, Position position, boolean at) {
+    return levers.stream()
+        .map(l -> words.is(Quantity.lever(l.id()), position))
+        .map(t -> at ? t : Term.not(t))
+        .toList();
+  }
+
+  /** Off by all of slotted levers, else by any; and no control holds it on. */
+  private Term joined(String signal, List<Term> levers) {
+    return Term.and(
+        box.frame().slotted(signal) ? Term.and(levers) : Term.or(levers), satisfied(signal));
   }
 
   boolean isControlled(String signal) {

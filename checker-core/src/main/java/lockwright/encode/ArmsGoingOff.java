@@ -29,7 +29,7 @@ record ArmsGoingOff(Apparatus apparatus) {
     List<Term> ways = new ArrayList<>();
     for (String signal : SectionCoder.signals(section, apparatus.box())) {
       if (apparatus.isControlled(signal)) {
-        ways.add(goesOff(movement, signal));
+        ways.add(goesOff(movement, section.name(), signal));
       }
     }
     Term some = Term.or(ways);
@@ -54,8 +54,8 @@ record ArmsGoingOff(Apparatus apparatus) {
   }
 
   /** That the signal is on, and is off after the movement; never, if it changes nothing of it. */
-  Term goesOff(Movement movement, String signal) {
-    Term off = apparatus.off(signal);
+  Term goesOff(Movement movement, String section, String signal) {
+    Term off = apparatus.offInto(section, signal);
     Term then = movement.transition().before(off);
     return then.equals(off) ? Term.FALSE : Term.and(Term.not(off), then);
   }

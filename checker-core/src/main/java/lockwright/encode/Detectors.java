@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lockwright.railway.frame.Detection;
+import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Lie;
@@ -36,8 +37,11 @@ record Detectors(Apparatus apparatus, Strokes strokes) {
   }
 
   private List<Route> routes(String lever) {
-    return apparatus.box().frame().lever(lever).work() instanceof Work.OfSignal works
-        ? apparatus.box().routesOf(works.signal())
+    Lever one = apparatus.box().frame().lever(lever);
+    return one.work() instanceof Work.OfSignal works
+        ? apparatus.box().routesOf(works.signal()).stream()
+            .filter(r -> apparatus.box().giving(r).contains(one))
+            .toList()
         : List.of();
   }
 

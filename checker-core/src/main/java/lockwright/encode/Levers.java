@@ -153,6 +153,7 @@ final class Levers {
     needs.addAll(checked.needs(lever, stroke));
     does.addAll(checked.does(lever, stroke));
     if (stroke.from() == Position.N) {
+      otherWay(lever).ifPresent(o -> needs.add(words.is(o, Position.N)));
       needs.addAll(turns.needs(lever.id()));
       needs.add(new Detectors(new Apparatus(box, words), strokes).free(lever.id()));
       leavesNormal(lever, needs, does);
@@ -172,6 +173,11 @@ final class Levers {
         new LeverMoves(lever.id(), stroke.from(), stroke.to()), Term.and(needs), does);
   }
 
+  /** A push-pull lever leaves the middle one way at a time. */
+  private Optional<Quantity> otherWay(Lever lever) {
+    return lever.otherWay().map(Quantity::lever);
+  }
+
   /** Token locks, and section signals that go off. */
   private void leavesNormal(Lever lever, List<Term> needs, List<Effect> does) {
     for (Section section : box.sections()) {
@@ -182,7 +188,8 @@ final class Levers {
       }
       if (lever.work() instanceof Work.OfSignal works
           && !new Apparatus(box, words).isControlled(works.signal())
-          && SectionCoder.signals(section, box).contains(works.signal())) {
+          && SectionCoder.signals(section, box).contains(works.signal())
+          && box.givingInto(section.name(), works.signal()).contains(lever)) {
         does.add(words.set(Quantity.freshTokens(section.name(), section.tokens()), "0"));
         section
             .locks()
@@ -222,6 +229,13 @@ final class Levers {
     clauses.addAll(new Detectors(new Apparatus(box, words), strokes).clauses());
     clauses.addAll(checked.clauses());
     clauses.addAll(rods.clauses(strokes));
+    for (Lever lever : box.frame().levers()) {
+      Optional<Quantity> other = otherWay(lever).filter(o -> lever.id().endsWith(Lever.PULL));
+      if (other.isPresent()) {
+        Among pull = words.among(Quantity.lever(lever.id()), "N");
+        clauses.add(ordered(List.of(pull, words.among(other.get(), "N"))));
+      }
+    }
     if (strokes == Strokes.WHOLE) {
       for (Lever lever : box.frame().levers()) {
         clauses.add(at(Quantity.lever(lever.id()), lever.work().moves() ? ENDS : List.of("N")));

@@ -86,7 +86,7 @@ final class Targets {
     } else if (requirement instanceof Requirement.SidingLocked r) {
       states = sidingNotLocked(r);
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
-      states = Term.and(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+      states = Term.and(apparatus.surelyOff(r.route()), apparatus.lies(r.route()));
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
       states = apparatus.words().is(Quantity.lever(r.lever()), Position.R);
     } else {
@@ -100,7 +100,11 @@ final class Targets {
     if (subject instanceof Subject.SignalOff s) {
       states = apparatus.surelyOff(s.signal());
     } else if (subject instanceof Subject.RouteSignalled s) {
-      states = Term.and(apparatus.surelyOff(s.routes().get(0).signal()), oneLies(s.routes()));
+      states =
+          Term.or(
+              s.routes().stream()
+                  .map(r -> Term.and(apparatus.surelyOff(r), apparatus.lies(r)))
+                  .toList());
     } else if (subject instanceof Subject.Bolted s) {
       states = apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
@@ -130,7 +134,11 @@ final class Targets {
         r.routes().stream()
             .map(route -> Term.and(apparatus.lies(route), apparatus.trapsLie(route)))
             .toList();
-    return Term.and(apparatus.off(r.signal()), Term.not(Term.or(ways)));
+    Term by =
+        r.lever()
+            .map(l -> apparatus.words().isNot(Quantity.lever(l), Position.N))
+            .orElse(Term.TRUE);
+    return Term.and(apparatus.off(r.signal()), by, Term.not(Term.or(ways)));
   }
 
   private List<Making> routeHeld(Route route) {
@@ -203,8 +211,14 @@ final class Targets {
     if (r.path().posts().isEmpty()) {
       amiss.add(Term.TRUE);
     }
-    for (List<String> post : r.path().posts()) {
-      amiss.add(Term.not(Term.or(post.stream().map(apparatus::surelyOff).toList())));
+    for (int i = 0; i < r.path().posts().size(); i++) {
+      List<String> beyond = r.path().beyond().get(i);
+      amiss.add(
+          Term.not(
+              Term.or(
+                  r.path().posts().get(i).stream()
+                      .map(s -> apparatus.surelyOff(s, beyond))
+                      .toList())));
     }
     for (PointsOnRoute points : r.path().facing()) {
       amiss.add(Term.not(apparatus.lie(points.points(), points.lie())));
@@ -216,24 +230,29 @@ final class Targets {
   }
 
   private List<Making> earned(Requirement.SectionSignalEarned r) {
-    String lever = apparatus.box().frame().ofSignal(r.signal()).map(Lever::id).orElse("none");
+    List<String> levers =
+        apparatus.box().givingInto(r.section(), r.signal()).stream().map(Lever::id).toList();
     Term noneFresh =
         apparatus
             .words()
             .count(Quantity.freshTokens(r.section(), section(r.section()).tokens()), n -> n == 0);
     if (apparatus.isControlled(r.signal())) {
-      return goesOff(r.signal(), noneFresh);
+      return goesOff(r, noneFresh);
     }
     return makings(
-        event -> event instanceof LeverMoves e && e.lever().equals(lever) && e.from() == Position.N,
+        event ->
+            event instanceof LeverMoves e && levers.contains(e.lever()) && e.from() == Position.N,
         noneFresh);
   }
 
   /** Every movement by which a controlled signal goes off. */
-  private List<Making> goesOff(String signal, Term when) {
+  private List<Making> goesOff(Requirement.SectionSignalEarned r, Term when) {
     ArmsGoingOff arms = new ArmsGoingOff(apparatus);
     return IntStream.range(0, movements.size())
-        .mapToObj(i -> new Making(i, Term.and(arms.goesOff(movements.get(i), signal), when)))
+        .mapToObj(
+            i ->
+                new Making(
+                    i, Term.and(arms.goesOff(movements.get(i), r.section(), r.signal()), when)))
         .filter(m -> !m.when().equals(Term.FALSE))
         .toList();
   }

@@ -16,18 +16,34 @@ import lockwright.railway.frame.Work;
  * others stand normal.
  *
  * @param reversed in the order in which they were pulled, if that can be
+ * @param collars the levers that then have a collar on, and do not move
  */
-public record Asked(List<String> reversed, List<String> partWay, String lever) {
+public record Asked(
+    List<String> reversed, List<String> partWay, String lever, List<String> collars) {
   private static final int MOST_SHOWN = 20;
 
   public Asked {
     reversed = List.copyOf(reversed);
     partWay = List.copyOf(partWay);
+    collars = List.copyOf(collars);
+  }
+
+  /** Without collars. */
+  public Asked(List<String> reversed, List<String> partWay, String lever) {
+    this(reversed, partWay, lever, List.of());
   }
 
   /** As written: levers joined by commas or spaces. Null is nothing. */
   public static Asked written(String reversed, String partWay, String lever) {
     return new Asked(levers(reversed), levers(partWay), lever == null ? "" : lever.strip());
+  }
+
+  /** The same with collars on; where no lever is named, the first of these is asked about. */
+  public static Asked written(String reversed, String partWay, String lever, String collars) {
+    List<String> on = levers(collars);
+    Asked asked = written(reversed, partWay, lever);
+    String about = asked.lever().isEmpty() && !on.isEmpty() ? on.get(0) : asked.lever();
+    return new Asked(asked.reversed(), asked.partWay(), about, on);
   }
 
   private static List<String> levers(String written) {
@@ -63,6 +79,20 @@ public record Asked(List<String> reversed, List<String> partWay, String lever) {
     for (String id : partWay) {
       named(box, "lockwright.partWay", id, seen, faults);
     }
+    Set<String> collared = new HashSet<>();
+    for (String id : collars) {
+      named(box, "lockwright.collars", id, collared, faults);
+    }
+    seen.stream()
+        .filter(l -> l.endsWith(Lever.PULL) && seen.contains(Lever.number(l) + Lever.PUSH))
+        .sorted()
+        .forEach(
+            l ->
+                faults.add(
+                    new Fault(
+                        "lockwright.reversed",
+                        "lever " + Lever.number(l) + " cannot be pulled and pushed at once",
+                        "name one of its ways")));
     return faults;
   }
 

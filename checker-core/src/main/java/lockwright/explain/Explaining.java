@@ -80,7 +80,7 @@ final class Explaining {
     List<Way> ways = ways(state, stands);
     boolean cannotBe = arrival instanceof Arrival.Forbidden || arrival instanceof Arrival.Never;
     Optional<Outcome> freeing =
-        cannotBe || stands == Position.M || ways.get(0).free()
+        cannotBe || stands == Position.M || ways.get(0).free() || collared(asked.lever())
             ? Optional.empty()
             : Optional.of(freeing(state, stands));
     return new Explanation(box, asked, arrival, state, stands, ways, freeing);
@@ -179,6 +179,9 @@ final class Explaining {
         .levers()
         .forEach(l -> positions.put(l.id(), state.values().get(Quantity.lever(l.id()).key())));
     List<Held> held = new ArrayList<>();
+    if (collared(asked.lever())) {
+      held.add(new Held(Optional.empty(), "a collar on it", "", false));
+    }
     boolean backLocked = false;
     for (Hold hold : all) {
       boolean unmarked = !bySafety.contains(hold);
@@ -197,6 +200,10 @@ final class Explaining {
     Position to = stands == Position.N ? Position.R : Position.N;
     Movement stroke = whole.movement(new Event.LeverMoves(asked.lever(), stands, to)).orElseThrow();
     List<Condition> goal = stroke.requires().stream().map(Need::condition).toList();
-    return walks(strokes).shortest(List.of(state), goal);
+    return walks(Collars.uncollared(strokes, asked)).shortest(List.of(state), goal);
+  }
+
+  private boolean collared(String lever) {
+    return asked.collars().contains(lever);
   }
 }

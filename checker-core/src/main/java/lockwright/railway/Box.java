@@ -6,6 +6,8 @@ import lockwright.railway.control.Controls;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Frame;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.Layout;
@@ -165,6 +167,25 @@ public record Box(
     return sections.stream()
         .filter(s -> s.locks().stream().anyMatch(l -> l.groundFrame().equals(groundFrame)))
         .findFirst();
+  }
+
+  /** The levers that give an arm for a route, in order: of slotted ones, all. */
+  public List<Lever> giving(Route route) {
+    return frame.giving(route.signal()).stream()
+        .filter(l -> l.work() instanceof Work.OfSignal w && w.isFor(route.tracks()))
+        .toList();
+  }
+
+  /** The levers with which an arm goes off into a section: those for a route into it. */
+  public List<Lever> givingInto(String section, String signal) {
+    return frame.giving(signal).stream()
+        .filter(
+            l ->
+                !frame.dividedAmongLevers(signal)
+                    || routesOf(signal).stream()
+                        .filter(r -> r.end().equals(new Route.End.InSection(section)))
+                        .anyMatch(r -> giving(r).contains(l)))
+        .toList();
   }
 
   /** The routes of an arm, in order. */

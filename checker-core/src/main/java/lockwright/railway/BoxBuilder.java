@@ -65,6 +65,7 @@ public final class BoxBuilder {
     Optional<Box> bare = box(spec, problems);
     bare.ifPresent(
         b -> spec.frame().ifPresent(f -> new ConnectionsBuilder(f, spec, problems).checkRoutes(b)));
+    bare.ifPresent(b -> severalLevers(b, spec, problems));
     problems.addAll(problems(spec, true));
     Optional<Box> box = bare.map(b -> exempting(drawn(b, spec, problems), spec, problems));
     Optional<Teaching> teaching =
@@ -94,6 +95,10 @@ public final class BoxBuilder {
     return spec.drawing()
         .map(d -> box.withDrawing(DrawingBuilder.build(d, box.layout(), problems)))
         .orElse(box);
+  }
+
+  private static void severalLevers(Box box, SpecFolder spec, Problems problems) {
+    SeveralLevers.check(box, spec.plan().orElseThrow(), spec.frame().orElseThrow(), problems);
   }
 
   /** Those of the form of files that nothing of the box rests on, or all others. */

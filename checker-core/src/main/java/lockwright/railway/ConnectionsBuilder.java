@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
+import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.spec.FrameFile;
@@ -93,9 +94,11 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
   /** What only the routes tell: points that an arm detects are on a route of it. */
   void checkRoutes(Box box) {
     for (FrameFile.Detection detection : file.detections()) {
-      String arm = ((Work.OfSignal) box.frame().lever(detection.lever().text()).work()).signal();
+      Lever lever = box.frame().lever(detection.lever().text());
+      String arm = ((Work.OfSignal) lever.work()).signal();
       List<String> passed =
           box.routesOf(arm).stream()
+              .filter(r -> box.giving(r).contains(lever))
               .flatMap(r -> r.points().stream())
               .map(PointsOnRoute::points)
               .distinct()
@@ -117,9 +120,10 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
             + " detects points "
             + points.quoted()
             + ", which are on no route of signal "
-            + Problem.quote(arm),
+            + Problem.quote(arm)
+            + " that it is for",
         passed.isEmpty()
-            ? "take the detection away: this arm has no route over points"
+            ? "take the detection away: there is no such route over points"
             : "name points on its routes: " + String.join(", ", passed));
   }
 }

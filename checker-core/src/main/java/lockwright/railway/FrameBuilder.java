@@ -66,7 +66,12 @@ final class FrameBuilder {
     for (FrameFile.Lever lever : file.levers()) {
       FrameFile.Work work = lever.work().orElse(new FrameFile.Spare());
       if (work instanceof FrameFile.OfSignal of) {
+        SeveralLevers several = new SeveralLevers(file.levers(), of.signal(), problems);
+        if (several.agree()) {
+          worked.computeIfAbsent("signal", k -> new HashMap<>()).remove(of.signal().text());
+        }
         works(lever, "signal", of.signal(), signals.keySet());
+        several.check(lever);
         refuseFixed(of.signal(), signals);
       } else if (work instanceof FrameFile.OfPoints of) {
         of.points().forEach(p -> works(lever, "points", p, points.keySet()));
@@ -123,7 +128,10 @@ final class FrameBuilder {
           Message.WORKED_TWICE,
           thing.at(),
           kind + " " + thing.quoted() + ": lever " + earlier.quoted() + " works it already",
-          "let one lever work it");
+          kind.equals("signal")
+              ? "let one lever work it; or write for each of its levers which tracks of its routes it"
+                  + " is for, 'for: TRACK', or that it is slotted, 'slotted: yes'"
+              : "let one lever work it");
     }
   }
 
@@ -271,7 +279,7 @@ final class FrameBuilder {
 
   private static Work work(FrameFile.Work work) {
     if (work instanceof FrameFile.OfSignal of) {
-      return new Work.OfSignal(of.signal().text());
+      return new Work.OfSignal(of.signal().text(), texts(of.ways()), of.slotted());
     }
     if (work instanceof FrameFile.OfPoints of) {
       return new Work.OfPoints(texts(of.points()), texts(of.economical()));
@@ -305,7 +313,7 @@ final class FrameBuilder {
   }
 
   private static int number(String lever) {
-    return Integer.parseInt(lever.replaceAll("[A-Z]$", ""));
+    return Integer.parseInt(Lever.number(lever).replaceAll("[A-Z]$", ""));
   }
 
   private static <T> Map<String, T> byId(List<T> all, Function<T, Written> id) {

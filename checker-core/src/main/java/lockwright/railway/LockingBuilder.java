@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.locking.Entry;
 import lockwright.spec.FrameFile;
@@ -96,7 +97,8 @@ final class LockingBuilder {
   }
 
   private void refuseItself(Written lever, Written other) {
-    if (lever.text().equals(other.text())) {
+    if (lever.text().equals(other.text())
+        || Lever.otherWay(lever.text()).filter(other.text()::equals).isPresent()) {
       problems.add(
           Message.LOCK_ON_ITSELF,
           other.at(),

@@ -1,17 +1,25 @@
 package lockwright.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import lockwright.railway.Box;
 import lockwright.railway.control.ArmControl;
 import lockwright.railway.control.Contact;
+import lockwright.railway.frame.Lever;
+import lockwright.railway.frame.Work;
 
 /**
- * How arms stand in a state: as their levers, but for those whose control holds them on; 2.2 and
- * 2.9 of {@code docs/meaning.md}. Of the quantities of a run it needs the levers and the
+ * How arms stand in a state: as their levers, but for those whose control holds them on; 2.2, 2.7
+ * and 2.9 of {@code docs/meaning.md}. Of the quantities of a run it needs the levers and the
  * conditions; a lever that is not told is normal, a condition that is not told is met.
  */
 public final class Arms {
@@ -19,8 +27,15 @@ public final class Arms {
   private static final String AT_DANGER = " at danger";
   private static final String OFF = " off";
 
-  private final Map<String, String> levers = new LinkedHashMap<>();
+  private final Map<String, List<Given>> levers = new LinkedHashMap<>();
+  private final Set<String> slotted = new HashSet<>();
   private final Map<String, List<Contact>> controls = new LinkedHashMap<>();
+
+  private record Given(String lever, List<String> ways) {
+    boolean over(List<String> tracks) {
+      return ways.isEmpty() || !Collections.disjoint(ways, tracks);
+    }
+  }
 
   /** Of a box. */
   public static Arms of(Box box) {
@@ -28,15 +43,25 @@ public final class Arms {
     for (ArmControl control : box.controls().armControls()) {
       arms.control(control.signal(), control.needs().stream().map(Contact::words).toList());
     }
-    box.layout()
-        .signals()
-        .forEach(s -> box.frame().ofSignal(s.id()).ifPresent(l -> arms.lever(s.id(), l.id())));
+    for (Lever lever : box.frame().levers()) {
+      if (lever.work() instanceof Work.OfSignal work) {
+        arms.lever(work.signal(), lever.id(), work.ways(), work.slotted());
+      }
+    }
     return arms;
   }
 
-  /** Tells which lever works an arm. */
-  public void lever(String signal, String lever) {
-    levers.put(signal, lever);
+  /**
+   * Tells of a lever that works an arm.
+   *
+   * @param ways the tracks that it is for, of several levers; empty: it is for all routes
+   * @param with whether the arm is off only while its other levers are over too
+   */
+  public void lever(String signal, String lever, List<String> ways, boolean with) {
+    levers.computeIfAbsent(signal, s -> new ArrayList<>()).add(new Given(lever, ways));
+    if (with) {
+      slotted.add(signal);
+    }
   }
 
   /** Tells what the control of an arm needs, in the words of a spec: "arm 3 at danger". */
@@ -55,9 +80,9 @@ public final class Arms {
     return new Contact.Outside(words);
   }
 
-  /** The arms that have a control. */
-  public List<String> controlled() {
-    return List.copyOf(controls.keySet());
+  /** Whether an arm goes as its one lever does. */
+  public boolean followsOneLever(String signal) {
+    return levers.getOrDefault(signal, List.of()).size() < 2 && !controls.containsKey(signal);
   }
 
   /**
@@ -66,13 +91,27 @@ public final class Arms {
    * @param state the value of each quantity, by its key; null, if it is not told
    */
   public String place(String signal, UnaryOperator<String> state) {
-    String stands = lever(signal, state);
+    return held(signal, lever(signal, g -> true, state), state);
+  }
+
+  /** The same by those of its levers that are for a route over these tracks. */
+  public String placeFor(String signal, List<String> tracks, UnaryOperator<String> state) {
+    return held(signal, lever(signal, g -> g.over(tracks), state), state);
+  }
+
+  private String held(String signal, String stands, UnaryOperator<String> state) {
     return stands.equals("N") || lacking(signal, state).isEmpty() ? stands : "N";
   }
 
-  private String lever(String signal, UnaryOperator<String> state) {
-    String lever = levers.get(signal);
-    return lever == null ? "N" : told(state.apply("lever " + lever), "N");
+  /** The position of its lever; of slotted ones the least that is over, of several the most. */
+  private String lever(String signal, Predicate<Given> which, UnaryOperator<String> state) {
+    List<String> stand =
+        levers.getOrDefault(signal, List.of()).stream()
+            .filter(which)
+            .map(g -> told(state.apply("lever " + g.lever()), "N"))
+            .sorted(Comparator.comparing("NMR"::indexOf))
+            .toList();
+    return stand.isEmpty() ? "N" : stand.get(slotted.contains(signal) ? 0 : stand.size() - 1);
   }
 
   private static String told(String value, String otherwise) {
@@ -100,26 +139,31 @@ public final class Arms {
     return told(state.apply("condition " + condition), "met").equals("met");
   }
 
-  /** "signal 3 off"; "signal 3 on, held by its control: Platform clear". */
-  private String words(String signal, Map<String, String> state) {
+  /** "signal 3 off"; "signal 3 still on"; "signal 3 on, held by its control: Platform clear". */
+  private String words(String signal, Map<String, String> before, Map<String, String> state) {
     String place = place(signal, state::get);
-    boolean held = place.equals("N") && !lever(signal, state::get).equals("N");
+    boolean held = place.equals("N") && !lever(signal, g -> true, state::get).equals("N");
+    boolean still = !held && place.equals(place(signal, before::get));
     return "signal "
         + signal
+        + (still ? " still" : "")
         + (place.equals("R") ? " off" : place.equals("M") ? " part-way, taken as off" : " on")
         + (held ? ", held by its control: " + String.join(", ", lacking(signal, state::get)) : "");
   }
 
   /**
-   * The controlled arms that a movement changes, and one that it should have and did not, in words.
+   * The arms that a movement changes, of those that do not just follow one lever, and one that it
+   * should have and did not, in words.
    *
-   * @param own the arm that the lever works which is moved; null if none
+   * @param own such an arm, if the lever that is moved works one; null if none
    */
   public List<String> changes(String own, Map<String, String> before, Map<String, String> after) {
     List<String> changes = new ArrayList<>();
-    for (String signal : controls.keySet()) {
+    Set<String> all = new LinkedHashSet<>(levers.keySet());
+    all.removeIf(this::followsOneLever);
+    for (String signal : all) {
       if (signal.equals(own) || !place(signal, before::get).equals(place(signal, after::get))) {
-        changes.add(words(signal, after));
+        changes.add(words(signal, before, after));
       }
     }
     return changes;

@@ -20,6 +20,7 @@ public final class Cautions {
       List.of(
           "trains and their movement, and so what a track circuit or a treadle has to do with them",
           "controls of arms that stay on, once on, until the lever is back",
+          "slotted signals into a single-line section",
           "points worked by hand or sprung",
           "double-line block",
           "the switch of the block instruments",

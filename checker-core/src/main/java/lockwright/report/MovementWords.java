@@ -65,12 +65,8 @@ public final class MovementWords {
   }
 
   private String lever(Event.LeverMoves move) {
-    boolean pull = move.from().compareTo(move.to()) < 0;
     String label = box.frame().lever(move.lever()).label();
-    return (pull ? "pull " : "replace ")
-        + move.lever()
-        + (label.isEmpty() ? "" : " " + label)
-        + howFar(move.from(), move.to());
+    return LeverWords.of(move.lever(), label, move.from().name(), move.to().name());
   }
 
   private String points(Event.PointsMove move) {

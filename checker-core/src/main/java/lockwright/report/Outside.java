@@ -25,8 +25,8 @@ public final class Outside {
   /** What the movement moves and what changes in the sections with it, joined by semicolons. */
   String of(Event event, SortedMap<String, String> before, SortedMap<String, String> after) {
     List<String> moved = new ArrayList<>();
-    Optional<String> controlled = controlled(event);
-    if (event instanceof Event.LeverMoves move && controlled.isEmpty()) {
+    Optional<String> arm = arm(event);
+    if (event instanceof Event.LeverMoves move && arm.isEmpty()) {
       work(box.frame().lever(move.lever()).work(), move.to(), after, moved);
     } else if (event instanceof Event.RodBreaks broken) {
       moved.add(stay(broken.points(), after));
@@ -38,16 +38,16 @@ public final class Outside {
       boolean home = at.deed() == Event.LockDeed.TAKE_OUT;
       moved.add(at.groundFrame() + " release" + (home ? " home" : " given"));
     }
-    moved.addAll(arms.changes(controlled.orElse(null), before, after));
+    moved.addAll(arms.changes(arm.orElse(null), before, after));
     box.sections().forEach(s -> section(s, before, after, moved));
     return String.join("; ", moved);
   }
 
-  /** The arm with a control whose lever is moved, if one is. */
-  private Optional<String> controlled(Event event) {
+  /** The arm whose lever is moved, if it does not just follow this lever. */
+  private Optional<String> arm(Event event) {
     return event instanceof Event.LeverMoves move
             && box.frame().lever(move.lever()).work() instanceof Work.OfSignal work
-            && arms.controlled().contains(work.signal())
+            && !arms.followsOneLever(work.signal())
         ? Optional.of(work.signal())
         : Optional.empty();
   }

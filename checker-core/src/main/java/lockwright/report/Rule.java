@@ -85,6 +85,9 @@ public final class Rule {
 
   public static String words(Requirement requirement) {
     String words = WORDS.get(requirement.name());
+    if (requirement instanceof Requirement.PointsSet r && r.lever().isPresent()) {
+      return words + " Of lever " + r.lever().get() + ": on one of those that it is for.";
+    }
     return requirement instanceof Requirement.NoConflict r && r.closing().isPresent()
         ? words + " Opposed routes may be, while closing lever " + r.closing().get() + " is over."
         : words;
@@ -93,7 +96,12 @@ public final class Rule {
   /** What is so at the end of a sequence that breaks the requirement. */
   public static String broken(Requirement requirement) {
     if (requirement instanceof Requirement.PointsSet r) {
-      return "signal " + r.signal() + " is off, and no route of it lies with its flank traps";
+      return "signal "
+          + r.signal()
+          + r.lever()
+              .map(l -> " is off by lever " + l + ", and no route that the lever is for")
+              .orElse(" is off, and no route of it")
+          + " lies with its flank traps";
     } else if (requirement instanceof Requirement.PointsBolted r) {
       return "signal "
           + r.signal()

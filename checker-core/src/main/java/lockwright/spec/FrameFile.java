@@ -26,7 +26,10 @@ public record FrameFile(
   /** What a lever works, by name. */
   public sealed interface Work {}
 
-  public record OfSignal(Written signal) implements Work {}
+  /**
+   * @param ways the tracks under {@code for}; empty: none is written
+   */
+  public record OfSignal(Written signal, List<Written> ways, boolean slotted) implements Work {}
 
   public record OfPoints(List<Written> points, List<Written> economical) implements Work {}
 

@@ -43,6 +43,11 @@ final class FrameReader {
     return NUMBER.matcher(text).matches();
   }
 
+  /** The number of a lever, or one way of a push-pull lever: 5-pull. */
+  static boolean isLever(String text) {
+    return isLeverNumber(text.replaceAll("-(pull|push)$", ""));
+  }
+
   static Optional<FrameFile> read(Node root, Problems problems) {
     FrameReader reader = new FrameReader(problems);
     Optional<Fields> fields = reader.shape.fields(root, "the frame", List.of("levers", FAULTS));
@@ -78,7 +83,11 @@ final class FrameReader {
             "write a number from 1 to 9999 without leading noughts, perhaps with a capital letter"
                 + " after it: 12, 12A");
       }
-      levers.add(lever(field));
+      if (PushPull.is(field)) {
+        new PushPull(problems, shape).ways(field).forEach(way -> levers.add(lever(way)));
+      } else {
+        levers.add(lever(field));
+      }
     }
     return new FrameFile(
         List.copyOf(levers), List.copyOf(detections), brokenRods, List.copyOf(electric));
@@ -121,7 +130,7 @@ final class FrameReader {
 
   private static List<String> keys(String work) {
     return switch (work) {
-      case "signal" -> List.of(work, DETECTION, "label");
+      case "signal" -> List.of(work, "for", "slotted", DETECTION, "label");
       case "points" -> List.of(work, ECONOMICAL, WORKED, "label");
       case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
       case "release" -> List.of(work, "held while open", "label");
@@ -131,7 +140,11 @@ final class FrameReader {
 
   private static Optional<FrameFile.Work> work(String work, Fields fields) {
     return switch (work) {
-      case "signal" -> fields.text(work).map(FrameFile.OfSignal::new);
+      case "signal" -> {
+        List<Written> ways = fields.get("for").isPresent() ? fields.needTexts("for") : List.of();
+        boolean slotted = fields.yes("slotted", false);
+        yield fields.text(work).map(s -> new FrameFile.OfSignal(s, ways, slotted));
+      }
       case "points" ->
           Optional.of(new FrameFile.OfPoints(fields.needTexts(work), fields.texts(ECONOMICAL)));
       case "bolt" -> {

@@ -93,7 +93,7 @@ final class LockingCells {
     for (Written part : set.split(AND)) {
       List<Written> two = part.split(SPACE);
       if (two.size() == 2
-          && FrameReader.isLeverNumber(two.get(0).text())
+          && FrameReader.isLever(two.get(0).text())
           && List.of("N", "R").contains(two.get(1).text())) {
         conditions.add(new LockingFile.Condition(two.get(0), two.get(1).text().charAt(0)));
       } else {
@@ -118,11 +118,13 @@ final class LockingCells {
   }
 
   private Optional<Written> number(Written written) {
-    if (FrameReader.isLeverNumber(written.text())) {
+    if (FrameReader.isLever(written.text())) {
       return Optional.of(written);
     }
     notUnderstood(
-        written, "write the numbers of levers, several with commas between them: 3, 4, 12A");
+        written,
+        "write the numbers of levers, several with commas between them: 3, 4, 12A; of a push-pull lever"
+            + " the way: 5-pull");
     return Optional.empty();
   }
 

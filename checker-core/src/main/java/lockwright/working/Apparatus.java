@@ -1,7 +1,10 @@
 package lockwright.working;
 
+import static java.util.Collections.disjoint;
+
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Predicate;
 import lockwright.railway.Box;
 import lockwright.railway.control.ArmControl;
 import lockwright.railway.control.Contact;
@@ -23,12 +26,17 @@ final class Apparatus {
 
   /** The arm is off, where off is the danger: its lever is not fully N, and no control holds it. */
   Condition off(String signal) {
-    return Condition.all(ofSignal(signal, "M", "R"), controlled(signal));
+    return given(signal, l -> true, "M", "R");
+  }
+
+  /** 4.3: the same, by levers with which it goes off into a section. */
+  Condition offInto(String section, String signal) {
+    return given(signal, w -> Quantities.goesOffInto(box, w, signal, section), "M", "R");
   }
 
   /** The arm is off, where off is the goal: its lever is fully R, and no control holds it. */
   Condition surelyOff(String signal) {
-    return Condition.all(ofSignal(signal, "R"), controlled(signal));
+    return given(signal, l -> true, "R");
   }
 
   /** 2.9: all that the control of the arm needs is met; always, where it has none. */
@@ -49,9 +57,27 @@ final class Apparatus {
     return quantities.is(Quantity.condition(((Contact.Outside) contact).condition()), "met");
   }
 
-  private Condition ofSignal(String signal, String... positions) {
-    Optional<Lever> lever = box.frame().ofSignal(signal);
-    return lever.map(l -> lever(l.id(), positions)).orElse(Condition.FALSE);
+  /** 2.7: the arm is off for what passes these tracks, where that is the goal. */
+  Condition surelyOffFor(String signal, List<String> tracks) {
+    return given(
+        signal, l -> l.slotted() || l.ways().isEmpty() || !disjoint(l.ways(), tracks), "R");
+  }
+
+  /**
+   * 2.7: one of these levers of the arm stands so; of slotted ones all; and no control holds it on.
+   */
+  private Condition given(String signal, Predicate<Work.OfSignal> which, String... positions) {
+    List<Condition> stand = new ArrayList<>();
+    boolean slotted = false;
+    for (Lever lever : box.frame().levers()) {
+      if (lever.work() instanceof Work.OfSignal work
+          && work.signal().equals(signal)
+          && which.test(work)) {
+        stand.add(lever(lever.id(), positions));
+        slotted |= work.slotted();
+      }
+    }
+    return Condition.all(slotted ? Condition.all(stand) : Condition.any(stand), controlled(signal));
   }
 
   Condition lies(String points, Lie lie) {

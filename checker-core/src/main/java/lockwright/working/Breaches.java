@@ -1,6 +1,7 @@
 package lockwright.working;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +91,7 @@ final class Breaches {
 
   Condition goal(Requirement requirement) {
     if (requirement instanceof Requirement.RouteCanBeCleared r) {
-      return Condition.all(apparatus.surelyOff(r.route().signal()), apparatus.lies(r.route()));
+      return signalled(r.route());
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
       return apparatus.lever(r.lever(), "R");
     }
@@ -101,10 +102,7 @@ final class Breaches {
     if (subject instanceof Subject.SignalOff s) {
       return apparatus.surelyOff(s.signal());
     } else if (subject instanceof Subject.RouteSignalled s) {
-      return Condition.any(
-          s.routes().stream()
-              .map(r -> Condition.all(apparatus.surelyOff(r.signal()), apparatus.lies(r)))
-              .toList());
+      return Condition.any(s.routes().stream().map(this::signalled).toList());
     } else if (subject instanceof Subject.Bolted s) {
       return apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
@@ -119,12 +117,20 @@ final class Breaches {
     throw new IllegalArgumentException("a subject of no known kind: " + subject.id());
   }
 
+  /** The arm is off for the route, where that is the goal, and the route lies. */
+  private Condition signalled(Route route) {
+    return Condition.all(
+        apparatus.surelyOffFor(route.signal(), route.tracks()), apparatus.lies(route));
+  }
+
   private static Breach state(Condition condition) {
     return new Breach(condition, Map.of());
   }
 
   private Condition pointsSet(Requirement.PointsSet r) {
-    List<Condition> wrong = new ArrayList<>(List.of(apparatus.off(r.signal())));
+    List<Condition> wrong = new ArrayList<>();
+    wrong.add(apparatus.off(r.signal()));
+    r.lever().ifPresent(l -> wrong.add(apparatus.lever(l, "M", "R")));
     for (Route route : r.routes()) {
       wrong.add(Condition.not(Condition.all(apparatus.lies(route), apparatus.trapsLie(route))));
     }
@@ -225,8 +231,13 @@ final class Breaches {
     if (r.path().posts().isEmpty()) {
       wrong.add(Condition.TRUE);
     }
+    Iterator<List<String>> tracks = r.path().beyond().iterator();
     for (List<String> post : r.path().posts()) {
-      wrong.add(Condition.not(Condition.any(post.stream().map(apparatus::surelyOff).toList())));
+      List<String> along = tracks.next();
+      wrong.add(
+          Condition.not(
+              Condition.any(
+                  post.stream().map(arm -> apparatus.surelyOffFor(arm, along)).toList())));
     }
     for (PointsOnRoute p : r.path().facing()) {
       wrong.add(Condition.not(apparatus.lies(p.points(), p.lie())));
@@ -243,25 +254,21 @@ final class Breaches {
     Map<Event, Condition> forbidden = new LinkedHashMap<>();
     if (box.controls().ofArm(r.signal()).isPresent()) {
       for (Movement movement : movements) {
-        Condition goesOff = GoingOff.by(movement, apparatus.off(r.signal()));
+        Condition goesOff = GoingOff.by(movement, apparatus.offInto(r.section(), r.signal()));
         if (!goesOff.equals(Condition.FALSE)) {
           forbidden.put(movement.event(), Condition.all(noneFresh, goesOff));
         }
       }
       return new Breach(Condition.FALSE, forbidden);
     }
-    box.frame()
-        .ofSignal(r.signal())
-        .ifPresent(
-            lever -> {
-              for (Movement movement : movements) {
-                if (movement.event() instanceof Event.LeverMoves m
-                    && m.lever().equals(lever.id())
-                    && m.from() == Position.N) {
-                  forbidden.put(m, noneFresh);
-                }
-              }
-            });
+    for (Movement movement : movements) {
+      if (movement.event() instanceof Event.LeverMoves m
+          && m.from() == Position.N
+          && Quantities.goesOffInto(
+              box, box.frame().lever(m.lever()).work(), r.signal(), r.section())) {
+        forbidden.put(m, noneFresh);
+      }
+    }
     return new Breach(Condition.FALSE, forbidden);
   }
 

@@ -66,6 +66,7 @@ final class FrameMovements {
       needs.add(Need.entry(keeps(entry, quantity, stroke), entry));
     }
     if (stroke.from() == Position.N) {
+      middle(lever, needs);
       rules(lever, needs);
       needs.addAll(new Wires(box, apparatus, strokes).needs(lever));
       leavesNormal(lever, needs, effects);
@@ -86,6 +87,21 @@ final class FrameMovements {
     }
     return new Movement(
         new Event.LeverMoves(lever.id(), stroke.from(), stroke.to()), needs, effects);
+  }
+
+  /** 2.7: the other way of a push-pull lever is at N, and so the lever in the middle. */
+  private void middle(Lever lever, List<Need> needs) {
+    for (Lever other : box.frame().levers()) {
+      String number = Lever.number(lever.id());
+      if (!other.equals(lever)
+          && !number.equals(lever.id())
+          && number.equals(Lever.number(other.id()))) {
+        needs.add(
+            Need.rule(
+                quantities.is(Quantity.lever(other.id()), "N"),
+                "lever " + number + " is one lever, and has to come back to the middle first"));
+      }
+    }
   }
 
   /** 3.1: what the stroke leads to, and leads through, is not forbidden by the entry. */
@@ -154,9 +170,12 @@ final class FrameMovements {
                 "lever " + lever.id() + " leaves N only with the release of " + name + " given"));
         effects.add(quantities.set(release, "locked"));
       }
-      if (lever.work() instanceof Work.OfSignal work
-          && box.controls().ofArm(work.signal()).isEmpty()
-          && Quantities.sectionSignals(box, name).contains(work.signal())) {
+      boolean controlled =
+          lever.work() instanceof Work.OfSignal work
+              && box.controls().ofArm(work.signal()).isPresent();
+      if (!controlled
+          && Quantities.sectionSignals(box, name).stream()
+              .anyMatch(s -> Quantities.goesOffInto(box, lever.work(), s, name))) {
         effects.add(quantities.set(Quantity.freshTokens(name, section.tokens()), "0"));
         for (Section.Lock lock : section.locks()) {
           Quantity in = Quantity.lock(name, lock.groundFrame());

@@ -35,7 +35,7 @@ final class GoingOff {
           Condition.any(
               Quantities.sectionSignals(box, section.name()).stream()
                   .filter(s -> box.controls().ofArm(s).isPresent())
-                  .map(s -> by(movement, apparatus.off(s)))
+                  .map(s -> by(movement, apparatus.offInto(section.name(), s)))
                   .toList());
       if (!goesOff.equals(Condition.FALSE)) {
         usedUp(section, goesOff, effects);

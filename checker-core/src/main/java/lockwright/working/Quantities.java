@@ -3,6 +3,7 @@ package lockwright.working;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,6 +88,17 @@ final class Quantities {
         .filter(s -> box.layout().signal(s).arm().running())
         .distinct()
         .toList();
+  }
+
+  /** 4.3: whether a section signal goes off into the section as the lever leaves N. */
+  static boolean goesOffInto(Box box, Work work, String signal, String section) {
+    return work instanceof Work.OfSignal of
+        && of.signal().equals(signal)
+        && (of.ways().isEmpty()
+            || box.routes().stream()
+                .filter(r -> r.signal().equals(signal))
+                .filter(r -> r.end().equals(new Route.End.InSection(section)))
+                .anyMatch(r -> !Collections.disjoint(r.tracks(), of.ways())));
   }
 
   private void addSection(Box box, Section s) {

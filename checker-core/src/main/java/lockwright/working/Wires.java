@@ -1,5 +1,7 @@
 package lockwright.working;
 
+import static java.util.Collections.disjoint;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,7 +27,10 @@ final class Wires {
   List<Need> needs(Lever lever) {
     List<Need> needs = new ArrayList<>();
     if (lever.work() instanceof Work.OfSignal works) {
-      List<Route> routes = box.routesOf(works.signal());
+      List<Route> routes =
+          box.routesOf(works.signal()).stream()
+              .filter(r -> works.ways().isEmpty() || !disjoint(r.tracks(), works.ways()))
+              .toList();
       for (String points : box.frame().connections().detected(lever.id())) {
         needs.add(
             Need.rule(

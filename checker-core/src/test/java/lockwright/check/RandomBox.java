@@ -65,7 +65,7 @@ public final class RandomBox {
   }
 
   public static Box of(Random random) {
-    return new RandomBox(random).box();
+    return RandomLevers.in(new RandomBox(random).box());
   }
 
   private boolean chance(int percent) {

@@ -32,11 +32,15 @@ class EveryFormTest {
   void levers_are_in_order_of_number_then_letter() {
     assertThat(box.frame().levers().stream().map(Lever::id))
         .containsExactly(
-            "2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14", "15");
+            "2", "3", "4", "6", "6A", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16-pull",
+            "16-push");
   }
 
   @Test
   void levers_work_several_points_a_release_or_nothing() {
+    assertThat(box.frame().lever("6").work())
+        .isEqualTo(new Work.OfSignal("5", List.of("up loop"), false));
+    assertThat(box.frame().lever("6A").work()).isEqualTo(new Work.OfSignal("6", List.of(), true));
     assertThat(box.frame().lever("7").work())
         .isEqualTo(new Work.OfPoints(List.of("5", "8"), List.of("8")));
     assertThat(box.frame().lever("9").work()).isEqualTo(new Work.OfRelease("Quarry", true));

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.explain.Asked;
+import lockwright.explain.Collars;
 import lockwright.explain.Explanation;
 import lockwright.railway.Box;
 import lockwright.report.explain.ExplanationText;
@@ -38,6 +39,10 @@ public class ExplainMojo extends AbstractMojo {
   @Parameter(property = "lockwright.lever")
   String lever;
 
+  /** The levers with a collar on, which then do not move, joined by commas. */
+  @Parameter(property = "lockwright.collars")
+  String collars;
+
   /** How many states each search may look at. */
   @Parameter(property = "lockwright.states", defaultValue = "200000")
   int states;
@@ -50,7 +55,7 @@ public class ExplainMojo extends AbstractMojo {
     try {
       String folder = Place.shown(box, basedir);
       Box read = ReadSpec.box(box, folder, "NOT EXPLAINED", getLog()).box().orElseThrow();
-      Asked asked = Asked.written(reversed, partWay, lever);
+      Asked asked = Asked.written(reversed, partWay, lever, collars);
       List<Asked.Fault> faults = asked.faults(read);
       if (!faults.isEmpty()) {
         refuse(ExplanationText.faults(faults));
@@ -58,7 +63,11 @@ public class ExplainMojo extends AbstractMojo {
       if (states < 1) {
         refuse(List.of("lockwright.states is " + states + ": 1 or more"));
       }
-      ExplanationText.lines(Explanation.of(read, asked, states), folder).forEach(getLog()::info);
+      Explanation explanation = Explanation.of(read, asked, states);
+      ExplanationText.lines(explanation, folder).forEach(getLog()::info);
+      if (!asked.collars().isEmpty()) {
+        ExplanationText.lines(explanation, Collars.of(explanation, states)).forEach(getLog()::info);
+      }
     } catch (UncheckedIOException e) {
       throw new MojoExecutionException("NOT EXPLAINED: files fail: " + e.getMessage(), e);
     }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 
-/** The levers, in order of their numbers; each thing is worked by one lever at most. */
+/**
+ * The levers, in order of their numbers; each thing is worked by one lever at most, but for arms
+ * (`docs/meaning.md` 2.7).
+ */
 public record Frame(List<Lever> levers, Connections connections) {
   public Frame {
     levers = List.copyOf(levers);
@@ -22,9 +25,36 @@ public record Frame(List<Lever> levers, Connections connections) {
         .orElseThrow(() -> new NoSuchElementException("lever " + id));
   }
 
-  /** The lever that works a signal; none for a fixed distant. */
+  /**
+   * The one lever that works a signal; none for a fixed distant.
+   *
+   * @throws IllegalStateException if several do: see {@link #giving}
+   */
   public Optional<Lever> ofSignal(String signal) {
-    return levers.stream().filter(l -> l.work().equals(new Work.OfSignal(signal))).findFirst();
+    List<Lever> all = giving(signal);
+    if (all.size() > 1) {
+      throw new IllegalStateException("several levers work signal " + signal);
+    }
+    return all.stream().findFirst();
+  }
+
+  /** The levers that give an arm, in order; none for a fixed distant. */
+  public List<Lever> giving(String signal) {
+    return levers.stream()
+        .filter(l -> l.work() instanceof Work.OfSignal w && w.signal().equals(signal))
+        .toList();
+  }
+
+  /** Whether the arm is off only while all its levers are over. */
+  public boolean slotted(String signal) {
+    return giving(signal).stream()
+        .anyMatch(l -> l.work() instanceof Work.OfSignal w && w.slotted());
+  }
+
+  /** Whether several levers give the arm, each for some of its routes. */
+  public boolean dividedAmongLevers(String signal) {
+    return giving(signal).stream()
+        .anyMatch(l -> l.work() instanceof Work.OfSignal w && !w.ways().isEmpty());
   }
 
   /** The lever that works points; none for points of a ground frame. */

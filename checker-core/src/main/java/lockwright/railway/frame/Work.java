@@ -9,7 +9,30 @@ public sealed interface Work {
     return true;
   }
 
-  record OfSignal(String signal) implements Work {}
+  /**
+   * An arm, by itself or with other levers; `docs/meaning.md` 2.7.
+   *
+   * @param ways the tracks named in {@code for}, one of which the routes pass that the lever is
+   *     for; empty: it is for all routes
+   * @param slotted the arm is off only while its other levers are over too
+   */
+  record OfSignal(String signal, List<String> ways, boolean slotted) implements Work {
+    public OfSignal {
+      ways = List.copyOf(ways);
+      if (slotted && !ways.isEmpty()) {
+        throw new IllegalArgumentException("signal " + signal + ": slotted, or for some routes");
+      }
+    }
+
+    public OfSignal(String signal) {
+      this(signal, List.of(), false);
+    }
+
+    /** Whether this lever is for what passes these tracks. */
+    public boolean isFor(List<String> tracks) {
+      return ways.isEmpty() || ways.stream().anyMatch(tracks::contains);
+    }
+  }
 
   /**
    * Points.

@@ -25,9 +25,11 @@ public final class DistantPaths {
   private static DistantPath of(Layout layout, Signal distant) {
     List<Step> steps = undiverted(layout, distant);
     List<List<String>> posts = new ArrayList<>();
+    List<List<String>> beyond = new ArrayList<>();
     int last = 0;
     for (int passed = 0; passed <= steps.size(); passed++) {
       if (!stopArms(layout, post(distant, steps, passed)).isEmpty()) {
+        beyond.add(beyond(layout, steps, passed));
         posts.add(admitting(layout, distant, steps, passed));
         last = passed;
       }
@@ -38,7 +40,7 @@ public final class DistantPaths {
             .flatMap(Optional::stream)
             .filter(PointsOnRoute::facing)
             .toList();
-    return new DistantPath(distant.id(), posts, facing);
+    return new DistantPath(distant.id(), posts, facing, beyond);
   }
 
   /** The steps of the path. The track that the distant stands on counts as passed. */
@@ -96,17 +98,23 @@ public final class DistantPaths {
   /** The stop arms that admit the path, on the post that is reached after so many steps. */
   private static List<String> admitting(
       Layout layout, Signal distant, List<Step> steps, int passed) {
-    Set<String> beyond = new HashSet<>();
+    List<String> beyond = beyond(layout, steps, passed);
+    return stopArms(layout, post(distant, steps, passed)).stream()
+        .filter(s -> s.ways().isEmpty() || s.ways().stream().anyMatch(beyond::contains))
+        .map(Signal::id)
+        .toList();
+  }
+
+  /** The tracks passed beyond the post, no farther than the next with a stop arm. */
+  private static List<String> beyond(Layout layout, List<Step> steps, int passed) {
+    List<String> beyond = new ArrayList<>();
     for (int i = passed; i < steps.size(); i++) {
       beyond.add(steps.get(i).enters().track());
       if (!stopArms(layout, steps.get(i).enters().opposite()).isEmpty()) {
         break;
       }
     }
-    return stopArms(layout, post(distant, steps, passed)).stream()
-        .filter(s -> s.ways().isEmpty() || s.ways().stream().anyMatch(beyond::contains))
-        .map(Signal::id)
-        .toList();
+    return beyond;
   }
 
   /** Where a post may stand that is reached after so many steps. */

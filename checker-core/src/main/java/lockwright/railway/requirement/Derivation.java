@@ -16,7 +16,8 @@ public final class Derivation {
   private Derivation() {}
 
   /**
-   * Of the frame only these facts are used: which points have a bolt, and which levers are spare.
+   * Of the frame only these facts are used: which points have a bolt, which levers are spare, what
+   * a closing lever names, and for which routes each of several levers gives an arm.
    *
    * @param sections in order of their names
    */

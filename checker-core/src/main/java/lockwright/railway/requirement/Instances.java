@@ -64,8 +64,17 @@ record Instances(
   private List<Requirement> pointsSet() {
     List<Requirement> found = new ArrayList<>();
     for (Signal signal : layout.signals()) {
-      if (signal.arm() != Arm.DISTANT) {
+      if (signal.arm() == Arm.DISTANT) {
+        continue;
+      }
+      if (!frame.dividedAmongLevers(signal.id())) {
         found.add(new Requirement.PointsSet(signal.id(), routesOf(signal, r -> true)));
+        continue;
+      }
+      for (Lever lever : frame.giving(signal.id())) {
+        Work.OfSignal work = (Work.OfSignal) lever.work();
+        List<Route> its = routesOf(signal, r -> work.isFor(r.tracks()));
+        found.add(new Requirement.PointsSet(signal.id(), its, Optional.of(lever.id())));
       }
     }
     return found;

@@ -31,7 +31,20 @@ public sealed interface Requirement {
   /** What must be able to come about for a proof not to be empty; none for a possibility. */
   List<Subject> speaksAbout();
 
-  record PointsSet(String signal, List<Route> routes) implements Requirement {
+  /**
+   * @param routes those of the arm, or those that the lever is for
+   * @param lever one of several levers that give the arm, each for some of its routes
+   */
+  record PointsSet(String signal, List<Route> routes, Optional<String> lever)
+      implements Requirement {
+    public PointsSet {
+      routes = List.copyOf(routes);
+    }
+
+    public PointsSet(String signal, List<Route> routes) {
+      this(signal, routes, Optional.empty());
+    }
+
     @Override
     public String name() {
       return "points set";
@@ -39,12 +52,15 @@ public sealed interface Requirement {
 
     @Override
     public String subject() {
-      return "signal " + signal;
+      return "signal " + signal + lever.map(l -> ", lever " + l).orElse("");
     }
 
     @Override
     public List<Subject> speaksAbout() {
-      return List.of(new Subject.SignalOff(signal));
+      return List.of(
+          lever
+              .<Subject>map(Subject.LeverReversed::new)
+              .orElseGet(() -> new Subject.SignalOff(signal)));
     }
   }
 

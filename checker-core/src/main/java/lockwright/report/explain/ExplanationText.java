@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import lockwright.explain.Arrival;
 import lockwright.explain.Asked;
+import lockwright.explain.Collars;
 import lockwright.explain.Explanation;
 import lockwright.explain.Held;
 import lockwright.explain.Way;
@@ -52,6 +53,33 @@ public final class ExplanationText {
     return Shown.lines(text.text);
   }
 
+  /** What can still be cleared with collars on; the cautions stand with the explanation. */
+  public static List<String> lines(Explanation explanation, Collars collars) {
+    List<String> text = new ArrayList<>();
+    MovementWords words =
+        new MovementWords(explanation.box(), explanation.box().sections().size() > 1);
+    if (collars.routes().isEmpty()) {
+      return List.of("what collars leave is not looked for: no route, or a state that cannot be");
+    }
+    text.add(
+        "with collars on "
+            + String.join(", ", explanation.asked().collars())
+            + ", by whole strokes from this state (a collar reminds; nothing is proved of it):");
+    for (Collars.Cleared cleared : collars.routes()) {
+      String route = "  route " + cleared.route().name() + ": ";
+      if (cleared.outcome() instanceof Outcome.Found found) {
+        List<String> movements = found.walk().events().stream().map(words::of).toList();
+        text.add(
+            route + (movements.isEmpty() ? "is cleared" : "by " + String.join(", ", movements)));
+      } else if (cleared.outcome() instanceof Outcome.NotWithin limit) {
+        text.add(route + "not found within " + limit.movements() + " movements");
+      } else {
+        text.add(route + "cannot be cleared");
+      }
+    }
+    return Shown.lines(text);
+  }
+
   /** What is wrong with what was asked. */
   public static List<String> faults(List<Asked.Fault> faults) {
     List<String> lines = new ArrayList<>();
@@ -72,6 +100,8 @@ public final class ExplanationText {
     if (!asked.partWay().isEmpty()) {
       stand.add(String.join(", ", asked.partWay()) + " part-way");
     }
+    String collars =
+        asked.collars().isEmpty() ? "" : "; collars on " + String.join(", ", asked.collars());
     text.add(
         box.name()
             + ": lever "
@@ -79,7 +109,8 @@ public final class ExplanationText {
             + ", with "
             + (stand.isEmpty()
                 ? "all levers normal"
-                : String.join("; ", stand) + "; all others normal"));
+                : String.join("; ", stand) + "; all others normal")
+            + collars);
     box.sections().forEach(this::section);
     for (OutsideCondition c : box.controls().conditions()) {
       String value = explanation.state().values().get(Quantity.condition(c.name()).key());

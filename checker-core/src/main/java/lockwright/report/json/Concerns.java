@@ -20,7 +20,8 @@ record Concerns(
 
   static Concerns of(Requirement requirement) {
     if (requirement instanceof Requirement.PointsSet r) {
-      return of(List.of(r.signal()), names(r.routes()), NONE);
+      List<String> levers = r.lever().stream().toList();
+      return new Concerns(List.of(r.signal()), names(r.routes()), NONE, levers, NONE, NONE, NONE);
     } else if (requirement instanceof Requirement.PointsBolted r) {
       return of(List.of(r.signal()), names(r.routes()), List.of(r.points()));
     } else if (requirement instanceof Requirement.BoltAndPointsAgree r) {

@@ -42,6 +42,8 @@ record LayoutPart(
 
   /**
    * @param stands the track and its end that a train leaves as it passes the signal
+   * @param lever the one lever that gives it
+   * @param levers those that give it, where they are several
    */
   record Signal(
       String id,
@@ -52,6 +54,7 @@ record LayoutPart(
       @JsonProperty("for") List<String> ways,
       boolean fixed,
       String lever,
+      List<String> levers,
       Place at) {}
 
   /**
@@ -139,6 +142,7 @@ record LayoutPart(
   }
 
   private static Signal signal(Box box, lockwright.railway.layout.Signal s) {
+    List<String> levers = box.frame().giving(s.id()).stream().map(Lever::id).toList();
     return new Signal(
         s.id(),
         s.label(),
@@ -147,7 +151,8 @@ record LayoutPart(
         s.into(),
         s.ways(),
         s.fixed(),
-        box.frame().ofSignal(s.id()).map(Lever::id).orElse(null),
+        levers.size() == 1 ? levers.get(0) : null,
+        levers.size() > 1 ? levers : null,
         Place.of(s.at()));
   }
 }

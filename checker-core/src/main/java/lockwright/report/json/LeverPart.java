@@ -1,5 +1,6 @@
 package lockwright.report.json;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.JsonTypeName;
 import java.util.List;
@@ -16,8 +17,13 @@ record LeverPart(String id, String label, Work work, List<String> detection, Pla
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
   sealed interface Work {}
 
+  /**
+   * @param ways the tracks under "for", where several levers are each for some routes of the arm
+   * @param slotted true, where the arm is off only while its other levers are over too; else null
+   */
   @JsonTypeName("signal")
-  record Signal(String signal) implements Work {}
+  record Signal(String signal, @JsonProperty("for") List<String> ways, Boolean slotted)
+      implements Work {}
 
   @JsonTypeName("points")
   record Points(List<String> points, List<String> economicalLock) implements Work {}
@@ -70,7 +76,8 @@ record LeverPart(String id, String label, Work work, List<String> detection, Pla
 
   private static Work work(lockwright.railway.frame.Work work) {
     if (work instanceof lockwright.railway.frame.Work.OfSignal w) {
-      return new Signal(w.signal());
+      return new Signal(
+          w.signal(), w.ways().isEmpty() ? null : w.ways(), w.slotted() ? true : null);
     } else if (work instanceof lockwright.railway.frame.Work.OfPoints w) {
       return new Points(w.points(), w.economical());
     } else if (work instanceof lockwright.railway.frame.Work.OfBolt w) {

@@ -25,7 +25,7 @@ final class BoxData {
     if (result.has("controls")) {
       data.set("controls", result.get("controls").deepCopy());
     }
-    data.set("routes", only(result.required("routes"), "signal", "end", "points"));
+    data.set("routes", only(result.required("routes"), "signal", "tracks", "end", "points"));
     ObjectNode parts = data.putObject("layout");
     parts.set(
         "points",

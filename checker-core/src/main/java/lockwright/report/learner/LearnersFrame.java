@@ -80,7 +80,9 @@ public final class LearnersFrame {
     m.element("button", "Undo", "type", "button", "id", "undo");
     m.element("button", "Start again", "type", "button", "id", "again");
     m.open("span").open("input", "type", "checkbox", "id", "part-way");
-    m.element("label", "stop part-way", "for", "part-way").close().close();
+    m.element("label", "stop part-way", "for", "part-way").close();
+    m.open("span").open("input", "type", "checkbox", "id", "collars");
+    m.element("label", "put collars on, or take them off", "for", "collars").close().close();
     m.element("p", "", "id", "says", "role", "status", "aria-live", "polite").close();
   }
 
@@ -111,7 +113,9 @@ public final class LearnersFrame {
         "p",
         "Press a lever, or go to it with the tabulator or the arrow keys and press the space bar. It"
             + " makes a whole stroke, if the locking lets it. With 'stop part-way' it stops between,"
-            + " and goes back when it is worked again; without, it then goes on.");
+            + " and goes back when it is worked again; without, it then goes on. With 'put collars on'"
+            + " a press puts a collar on a lever, which then does not move, or takes it off; it is a"
+            + " reminder, and no part of what is proved.");
     m.close();
   }
 

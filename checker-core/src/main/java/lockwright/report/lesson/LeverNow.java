@@ -8,6 +8,7 @@ import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
+import lockwright.report.LeverWords;
 import lockwright.working.Hold;
 import lockwright.working.Movement;
 import lockwright.working.State;
@@ -22,7 +23,7 @@ import lockwright.working.Working;
 record LeverNow(Lever lever, String stands, List<Way> ways) {
 
   /**
-   * @param does "pull" or "replace"
+   * @param does "pull" or "replace", or what {@link LeverWords} says of a push-pull lever
    * @param heldBy why not; nothing, if it is free
    */
   record Way(String does, List<String> heldBy) {
@@ -53,7 +54,7 @@ record LeverNow(Lever lever, String stands, List<Way> ways) {
             && e.from() == Position.valueOf(stands)) {
           boolean pull = e.from().compareTo(e.to()) < 0;
           List<String> held = working.holds(state, e).stream().map(Hold::words).toList();
-          ways.add(new Way(pull ? "pull" : "replace", held));
+          ways.add(new Way(LeverWords.verb(lever.id(), pull), held));
         }
       }
       if (!ways.isEmpty()) {

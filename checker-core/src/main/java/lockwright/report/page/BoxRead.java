@@ -47,7 +47,11 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
       String works = work.required("kind").asText();
       String of =
           switch (works) {
-            case "signal" -> " " + work.required("signal").asText();
+            case "signal" ->
+                " "
+                    + work.required("signal").asText()
+                    + (work.has("for") ? ", for " + list(work.required("for")) : "")
+                    + (work.has("slotted") ? ", slotted" : "");
             case "points" -> " " + list(work.required("points")) + economical(work);
             case "bolt" ->
                 " of points "

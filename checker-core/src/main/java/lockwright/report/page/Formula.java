@@ -15,9 +15,15 @@ final class Formula {
       List.of(
           List.of(
               "off(s)",
-              "arm s is off where off is the danger: its lever is not fully N, and no"
-                  + " control holds it on"),
-          List.of("clear(s)", "arm s is off, with its lever fully R, and no control holds it on"),
+              "arm s is off where off is the danger: its lever (of several, one; of slotted ones,"
+                  + " each) is not fully N,"
+                  + " and no control holds it on"),
+          List.of(
+              "clear(s)",
+              "arm s is off, with its lever (of several, one; of slotted ones, each) fully R, and"
+                  + " no control holds it on"),
+          List.of(
+              "clear(s by l)", "arm s is off by one of levers l, those for the route or the path"),
           List.of("N(p), R(p)", "points p lie normal, or reverse"),
           List.of("between(p)", "points p lie neither way"),
           List.of("lever part-way(p)", "the lever of points p stands part-way"),
@@ -66,8 +72,7 @@ final class Formula {
     List<String> routes = names(concerns.required("routes"));
     List<String> sections = names(concerns.required("sections"));
     return switch (instance.required("name").asText()) {
-      case "points set" ->
-          always(routes.isEmpty() ? NOT + off(signals) : off(signals) + THEN + any(routes, true));
+      case "points set" -> always(pointsSet(signals, routes, names(concerns.required("levers"))));
       case "points bolted" ->
           always(off(signals) + AND + any(routes, false) + THEN + "bolted(" + points.get(0) + ")");
       case "bolt and points agree" ->
@@ -140,13 +145,22 @@ final class Formula {
                   + ")");
       case "one token out" -> always("out(" + sections.get(0) + ") \u2264 1");
       case "section signal earned" ->
-          always(goesOff(signals.get(0)) + THEN + "fresh(" + sections.get(0) + ") \u2265 1");
+          always(
+              goesOff(signals.get(0), sections.get(0))
+                  + THEN
+                  + "fresh("
+                  + sections.get(0)
+                  + ") \u2265 1");
       case "section signals apart" ->
           always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
       case "siding locked" ->
           always(siding(concerns.required("groundFrames").get(0).asText(), sections.get(0)));
       case "route can be cleared" ->
-          "some run: clear(" + signals.get(0) + ")" + AND + any(routes, false);
+          "some run: "
+              + clear(
+                  signals.get(0), names(anchors.part("route", routes.get(0)).required("tracks")))
+              + AND
+              + any(routes, false);
       case "lever can be moved" ->
           "some run: lever " + concerns.required("levers").get(0).asText() + " at R";
       case "frame can be restored" -> "always: strokes lead to all levers at N";
@@ -154,17 +168,60 @@ final class Formula {
     };
   }
 
-  private String goesOff(String signal) {
+  private String goesOff(String signal, String section) {
     for (JsonNode control : result.at("/controls/armControls")) {
       if (control.required("signal").asText().equals(signal)) {
-        return "a movement brings about off(" + signal + ")";
+        String by =
+            anchors.part("signal", signal).has("levers") ? " by " + earning(signal, section) : "";
+        return "a movement brings about off(" + signal + ")" + by;
       }
     }
-    return "lever " + anchors.part("signal", signal).required("lever").asText() + " leaves N";
+    return earning(signal, section) + " leaves N";
   }
 
   private static String always(String what) {
     return "always: " + what;
+  }
+
+  private String pointsSet(List<String> signals, List<String> routes, List<String> levers) {
+    String by = levers.isEmpty() ? "" : AND + NOT + "lever " + levers.get(0) + " at N";
+    String off = off(signals) + by;
+    return routes.isEmpty() ? NOT + off : off + THEN + any(routes, true);
+  }
+
+  /** The arm is off for what passes these tracks: where several levers share in it, by which. */
+  private String clear(String signal, List<String> tracks) {
+    List<String> by = sharing(signal, tracks);
+    return "clear(" + signal + (by.isEmpty() ? "" : " by " + String.join(", ", by)) + ")";
+  }
+
+  /** Of several levers, each for some routes of the arm, those for what passes these tracks. */
+  private List<String> sharing(String signal, List<String> tracks) {
+    List<String> by = new ArrayList<>();
+    for (JsonNode lever : anchors.part("signal", signal).path("levers")) {
+      JsonNode work = anchors.part("lever", lever.asText()).required("work");
+      if (names(work.path("for")).stream().anyMatch(tracks::contains)) {
+        by.add(lever.asText());
+      }
+    }
+    return by;
+  }
+
+  /** The lever, or the levers, with which an arm goes off into a section. */
+  private String earning(String signal, String section) {
+    if (!anchors.part("signal", signal).has("levers")) {
+      return "lever " + anchors.part("signal", signal).required("lever").asText();
+    }
+    Set<String> levers = new LinkedHashSet<>();
+    for (JsonNode route : result.required("routes")) {
+      if (route.required("signal").asText().equals(signal)
+          && route.required("end").path("section").asText().equals(section)) {
+        levers.addAll(sharing(signal, names(route.required("tracks"))));
+      }
+    }
+    return levers.size() == 1
+        ? "lever " + levers.iterator().next()
+        : "one of levers " + String.join(", ", levers);
   }
 
   private static String off(List<String> signals) {
@@ -334,10 +391,12 @@ final class Formula {
     List<String> all = new ArrayList<>();
     boolean never = path == null || path.required("posts").isEmpty();
     if (path != null) {
-      for (JsonNode post : path.required("posts")) {
+      for (int i = 0; i < path.required("posts").size(); i++) {
+        JsonNode post = path.required("posts").get(i);
         never |= post.isEmpty();
+        List<String> beyond = names(path.required("beyond").get(i));
         String arms =
-            names(post).stream().map(a -> "clear(" + a + ")").collect(Collectors.joining(OR));
+            names(post).stream().map(a -> clear(a, beyond)).collect(Collectors.joining(OR));
         all.add(post.size() > 1 ? "(" + arms + ")" : arms);
       }
       for (JsonNode p : path.required("facing")) {

@@ -40,16 +40,26 @@ final class BoxState {
     result.at("/layout/signals").forEach(s -> signals.put(s.get("id").asText(), s));
     result.path("levers").forEach(l -> levers.put(l.get("id").asText(), l));
     routes = result.path("routes");
-    for (JsonNode signal : signals.values()) {
-      if (signal.has("lever")) {
-        arms.lever(signal.get("id").asText(), signal.get("lever").asText());
+    for (JsonNode lever : levers.values()) {
+      JsonNode work = lever.get("work");
+      if (work.has("signal")) {
+        boolean slotted = work.has("slotted");
+        arms.lever(
+            work.get("signal").asText(),
+            lever.get("id").asText(),
+            texts(work.path("for")),
+            slotted);
       }
     }
     for (JsonNode control : result.at("/controls/armControls")) {
-      List<String> needs = new ArrayList<>();
-      control.get("needs").forEach(n -> needs.add(n.asText()));
-      arms.control(control.get("signal").asText(), needs);
+      arms.control(control.get("signal").asText(), texts(control.get("needs")));
     }
+  }
+
+  private static List<String> texts(JsonNode all) {
+    List<String> texts = new ArrayList<>();
+    all.forEach(t -> texts.add(t.asText()));
+    return texts;
   }
 
   Optional<String> value(String quantity) {
@@ -101,9 +111,15 @@ final class BoxState {
     return own ? place("points " + id) : lever(lever.asText());
   }
 
-  /** As its lever, if no control holds it on. */
+  /** As its levers, if no control holds it on. */
   Place signal(String id) {
     return place(arms.place(id, this::ask), id);
+  }
+
+  /** How its arm is given for a route. */
+  Place armOfRoute(JsonNode route) {
+    String signal = route.get("signal").asText();
+    return place(arms.placeFor(signal, texts(route.get("tracks")), this::ask), signal);
   }
 
   private String ask(String quantity) {
@@ -168,7 +184,7 @@ final class BoxState {
 
   /** Its arm is not surely on, and all its points lie. */
   boolean set(JsonNode route) {
-    return signal(route.get("signal").asText()) != Place.NORMAL && lies(route);
+    return armOfRoute(route) != Place.NORMAL && lies(route);
   }
 
   private boolean lies(JsonNode route) {

@@ -168,7 +168,7 @@ final class DiagramPicture {
       return;
     }
     String signal = route.get("signal").asText();
-    boolean partWay = state.signal(signal) == BoxState.Place.PART_WAY;
+    boolean partWay = state.armOfRoute(route) == BoxState.Place.PART_WAY;
     svg.open("g", "class", "route" + (partWay ? " part-way" : ""), "data-route", signal);
     svg.title("Route " + route.get("name").asText() + (partWay ? ", arm part-way" : " set"));
     Node at = null;

@@ -45,7 +45,10 @@ final class DiagramWords {
         parts.add("limit of shunt " + way);
       }
       for (JsonNode arm : posts.arms()) {
-        String lever = arm.has("lever") ? ", lever " + arm.get("lever").asText() : ", fixed";
+        String lever =
+            arm.has("levers")
+                ? ", levers " + StateWords.joined(arm.get("levers"), ", ")
+                : arm.has("lever") ? ", lever " + arm.get("lever").asText() : ", fixed";
         String kind = arm.get("arm").asText();
         parts.add(kind + " signal " + arm.get("id").asText() + " " + way + lever);
       }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.LeverWords;
 
 /**
  * The frame as the signaller stands before it: a lever that is reversed has come towards him, so it
@@ -78,12 +79,7 @@ final class FramePicture {
     Handle handle = Handle.of(lever, state.armOf(lever));
     BoxState.Place place = state.lever(id);
     double middle = left + WIDTH / 2;
-    double down =
-        switch (place) {
-          case NORMAL -> 0;
-          case PART_WAY -> STROKE / 2;
-          case REVERSED -> STROKE;
-        };
+    double down = down(id, place);
     String where =
         switch (place) {
           case NORMAL -> "N";
@@ -98,9 +94,9 @@ final class FramePicture {
       svg.rect("handle-half", middle - 7, top + TOP + down + HANDLE / 2, 14, HANDLE / 2);
     }
     svg.rect("catch", middle - 9, top + TOP + down, 18, 5);
-    svg.text("place", middle, top + PLACE, "middle", where);
+    svg.text("place", middle, top + PLACE, "middle", way(id, place, where));
     svg.rect("plate", left + 4, top + PLATE, WIDTH - 8, 18);
-    svg.text("number", middle, top + PLATE + 14, "middle", id);
+    svg.text("number", middle, top + PLATE + 14, "middle", LeverWords.number(id));
     double y = top + WORK;
     for (String line : handle.lines()) {
       svg.text("work", middle, y, "middle", line);
@@ -108,6 +104,24 @@ final class FramePicture {
     }
     label(label, middle, top + LABEL);
     svg.close();
+  }
+
+  /** Of a push-pull lever its way in place of N, and "pulled" or "pushed" in place of R. */
+  private static String way(String id, BoxState.Place place, String where) {
+    if (!LeverWords.isWay(id) || place == BoxState.Place.PART_WAY) {
+      return where;
+    }
+    return LeverWords.verb(id, true) + (place == BoxState.Place.REVERSED ? "ed" : "");
+  }
+
+  /** How far towards the signaller; a push-pull lever stands in the middle. */
+  private static double down(String id, BoxState.Place place) {
+    double stroke = STROKE * place.ordinal() / 2;
+    if (!LeverWords.isWay(id)) {
+      return stroke;
+    }
+    boolean pushed = LeverWords.verb(id, true).equals("push");
+    return STROKE / 2 + (pushed ? -stroke : stroke) / 2;
   }
 
   /** The label reads upwards, as there is no room for it beside its neighbours. */

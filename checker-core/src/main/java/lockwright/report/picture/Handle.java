@@ -18,7 +18,7 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
   static Handle of(JsonNode lever, String arm) {
     JsonNode work = lever.get("work");
     return switch (work.get("kind").asText()) {
-      case "signal" -> signal(arm, work.get("signal").asText());
+      case "signal" -> signal(arm, work);
       case "points" -> points(work);
       case "bolt" ->
           new Handle(
@@ -49,7 +49,9 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
     };
   }
 
-  private static Handle signal(String arm, String id) {
+  private static Handle signal(String arm, JsonNode work) {
+    String share =
+        work.has("for") ? ", for " + list(work, "for") : work.has("slotted") ? ", slotted" : "";
     List<String> lines =
         switch (arm) {
           case "calling-on" -> List.of("calling", "on");
@@ -57,7 +59,7 @@ record Handle(String kind, List<String> lines, String words, boolean halved) {
           default -> List.of(arm);
         };
     String kind = arm.equals("distant") ? "distant-arm" : "stop-arm";
-    return new Handle(kind, lines, arm + " signal " + id, false);
+    return new Handle(kind, lines, arm + " signal " + work.get("signal").asText() + share, false);
   }
 
   private static Handle points(JsonNode work) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lockwright.report.LeverWords;
 
 /**
  * The locking as a matrix, as it is written: a row for the lever that an entry stands under, a
@@ -27,6 +28,10 @@ final class MatrixPicture {
           new Kind("starts only with normal", "S", "starts only with normal"),
           new Kind("not again before", "T", "not again before (turn)"));
 
+  private static String id(JsonNode lever) {
+    return lever.get("id").asText();
+  }
+
   private record Kind(String name, String letter, String words) {}
 
   private record Written(int index, String letter, String text, boolean conditional) {}
@@ -34,6 +39,7 @@ final class MatrixPicture {
   private final List<JsonNode> levers = new ArrayList<>();
   private final Map<String, Integer> column = new HashMap<>();
   private final Map<List<String>, List<Written>> cells = new HashMap<>();
+  private final double beside;
   private final double side;
   private final double cell;
   private final Svg svg;
@@ -48,8 +54,11 @@ final class MatrixPicture {
     }
     int entries = read(result.path("locking"));
     int most = cells.values().stream().mapToInt(List::size).max().orElse(1);
-    cell = CELL + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
-    side = 56 + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
+    double way = wayName();
+    cell = Math.max(CELL, way) + (most > 4 ? LETTER * ((most + 1) / 2 - 2) : 0);
+    beside = Math.max(44, way + 12);
+    side =
+        12 + beside + levers.stream().mapToDouble(l -> Text.width(heading(l), 12)).max().orElse(0);
     double grid = levers.size() * cell;
     svg =
         new Svg(
@@ -61,6 +70,16 @@ final class MatrixPicture {
             entries
                 + " entries. A row for each lever, a column for each other lever; each entry is a"
                 + " link to its line in the table.");
+  }
+
+  /** The room for the longest name of a way of a push-pull lever; none, where there is none. */
+  private double wayName() {
+    return levers.stream()
+        .map(MatrixPicture::id)
+        .filter(LeverWords::isWay)
+        .mapToDouble(id -> Text.bold(id, 12) + 12)
+        .max()
+        .orElse(0);
   }
 
   static String of(JsonNode result) {
@@ -104,7 +123,7 @@ final class MatrixPicture {
       double at = column.get(id) * cell;
       String stripe = column.get(id) % 2 == 0 ? "even" : "odd";
       svg.rect("row " + stripe, 4, HEAD + at, side - 4 + levers.size() * cell, cell);
-      svg.text("heading", side - 44, HEAD + at + cell / 2 + 4, "end", heading(lever));
+      svg.text("heading", side - beside, HEAD + at + cell / 2 + 4, "end", heading(lever));
       svg.text("letter", side - 8, HEAD + at + cell / 2 + 4, "end", id);
       svg.text("letter", side + at + cell / 2, HEAD - 8, "middle", id);
       svg.rect("itself", side + at, HEAD + at, cell, cell);

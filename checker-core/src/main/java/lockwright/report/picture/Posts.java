@@ -42,7 +42,10 @@ record Posts(Plan.End end, List<JsonNode> arms) {
   /** The number of the lever, and the name of the signal where it is another. */
   static String number(JsonNode signal) {
     String id = signal.get("id").asText();
-    String lever = signal.path("lever").asText();
+    String lever =
+        signal.has("levers")
+            ? StateWords.joined(signal.get("levers"), ", ")
+            : signal.path("lever").asText();
     String letter = signal.get("arm").asText().equals("calling-on") ? " C" : "";
     if (lever.isEmpty()) {
       return id + " fixed" + letter;

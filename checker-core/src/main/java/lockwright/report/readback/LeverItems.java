@@ -55,7 +55,8 @@ final class LeverItems {
 
   private static String work(Work work) {
     if (work instanceof Work.OfSignal signal) {
-      return "signal " + signal.signal();
+      String routes = signal.ways().isEmpty() ? "" : ", for " + Words.list(signal.ways());
+      return "signal " + signal.signal() + routes + (signal.slotted() ? ", slotted" : "");
     }
     if (work instanceof Work.OfPoints points) {
       String lock =

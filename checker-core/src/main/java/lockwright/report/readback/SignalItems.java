@@ -33,8 +33,18 @@ final class SignalItems {
   private void signal(Signal signal) {
     add(signal, "arm", Words.arm(signal.arm()) + PlanItems.label(signal.id(), signal.label()));
     add(signal, "stands at", signal.stands().track() + " > " + signal.into() + alsoThere(signal));
-    String lever = box.frame().ofSignal(signal.id()).map(Lever::id).orElse("none");
-    add(signal, "lever", signal.fixed() ? "none: fixed, always on" : lever);
+    List<String> levers = box.frame().giving(signal.id()).stream().map(Lever::id).toList();
+    String several =
+        levers.size() < 2
+            ? ""
+            : box.frame().slotted(signal.id())
+                ? ": slotted, off only while all are over"
+                : ": each for some of its routes, off while one is over";
+    String given = levers.isEmpty() ? "none" : Words.list(levers) + several;
+    add(
+        signal,
+        levers.size() > 1 ? "levers" : "lever",
+        signal.fixed() ? "none: fixed, always on" : given);
     add(signal, "for", signal.ways().isEmpty() ? "all ways" : Words.list(signal.ways()));
     if (signal.arm() == Arm.DISTANT) {
       box.distantPaths().stream()
@@ -75,6 +85,10 @@ final class SignalItems {
 
   private void route(Signal signal, Route route) {
     items.add(new Item("route", route.name(), "passes", Words.list(route.tracks())));
+    if (box.frame().giving(signal.id()).size() > 1) {
+      String levers = Words.list(box.giving(route).stream().map(Lever::id).toList());
+      items.add(new Item("route", route.name(), "levers", levers));
+    }
     route.points().forEach(p -> points(route.name(), "route", p, signal.arm().running()));
     route.crossings().stream()
         .distinct()

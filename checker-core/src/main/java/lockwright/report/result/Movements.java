@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import lockwright.report.Arms;
 import lockwright.report.ConditionWords;
+import lockwright.report.LeverWords;
 
 /** A run as lines in words: the two half-strokes of one pull, if nothing is between, are one. */
 public final class Movements {
@@ -18,9 +19,13 @@ public final class Movements {
 
   public Movements(Parts parts) {
     this.parts = parts;
-    for (JsonNode signal : parts.result().at("/layout/signals")) {
-      if (signal.has("lever")) {
-        arms.lever(signal.get("id").asText(), signal.get("lever").asText());
+    for (JsonNode lever : parts.result().required("levers")) {
+      JsonNode work = lever.required("work");
+      if (work.has("signal")) {
+        List<String> ways = new ArrayList<>();
+        work.path("for").forEach(t -> ways.add(t.asText()));
+        arms.lever(
+            work.get("signal").asText(), lever.get("id").asText(), ways, work.has("slotted"));
       }
     }
     for (JsonNode control : parts.result().at("/controls/armControls")) {
@@ -154,8 +159,11 @@ public final class Movements {
               : from.equals("M") ? " come to lie " : " move to ")
           + (reverse ? "reverse" : "normal");
     }
+    if (kind.equals("lever")) {
+      String label = parts.part("lever", name).path("label").asText();
+      return LeverWords.of(name, label, from, move.to());
+    }
     return switch (kind) {
-          case "lever" -> (reverse ? "pull " : "replace ") + parts.labelled("lever", name);
           case "points" ->
               (reverse ? "reverse points " : "restore points ") + parts.labelled("points", name);
           case "gates" ->
@@ -175,10 +183,11 @@ public final class Movements {
       String lever = move.event().required("lever").asText();
       own = "lever " + lever;
       JsonNode work = parts.part("lever", lever).required("work");
-      if (arms.controlled().contains(work.path("signal").asText())) {
-        arm = work.path("signal").asText();
-      } else {
+      String signal = work.path("signal").asText();
+      if (arms.followsOneLever(signal)) {
         work(work, move.to(), move.after(), moved);
+      } else {
+        arm = signal;
       }
     } else if (kind.equals("gates")) {
       String crossing = move.event().required("levelCrossing").asText();
@@ -205,11 +214,10 @@ public final class Movements {
 
   private static void work(JsonNode work, String to, JsonNode after, List<String> moved) {
     switch (work.required("kind").asText()) {
-      case "signal" ->
-          moved.add(
-              "signal "
-                  + work.required("signal").asText()
-                  + one(to, " on", " part-way, taken as off", " off"));
+      case "signal" -> {
+        String signal = work.required("signal").asText();
+        moved.add("signal " + signal + one(to, " on", " part-way, taken as off", " off"));
+      }
       case "points" -> {
         List<String> with = new ArrayList<>();
         work.required("points").forEach(p -> with.add(p.asText()));

@@ -205,16 +205,21 @@ final class SheetWords {
     return List.of("cannot be cleared by whole strokes");
   }
 
-  /** The plate of the lever that works the arm. */
+  /** The plates of the levers that give the arm for the route. */
   String plate(PullingOrder order) {
     if (!(order.outcome() instanceof Outcome.Found found)) {
       return "";
     }
     List<Event> events = found.walk().events();
-    String lever = box.frame().ofSignal(order.route().signal()).map(Lever::id).orElse("");
-    boolean pulled =
-        events.stream().anyMatch(e -> e instanceof Event.LeverMoves m && m.lever().equals(lever));
-    List<String> plate = order.plate(lever);
-    return !pulled ? "" : lever + ": " + (plate.isEmpty() ? "none" : String.join(", ", plate));
+    List<String> plates = new ArrayList<>();
+    for (Lever giving : box.giving(order.route())) {
+      String lever = giving.id();
+      if (events.stream()
+          .anyMatch(e -> e instanceof Event.LeverMoves m && m.lever().equals(lever))) {
+        List<String> plate = order.plate(lever);
+        plates.add(lever + ": " + (plate.isEmpty() ? "none" : String.join(", ", plate)));
+      }
+    }
+    return String.join("; ", plates);
   }
 }

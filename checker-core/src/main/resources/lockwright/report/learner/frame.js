@@ -6,6 +6,7 @@
   var done = document.getElementById('done');
   var undo = document.getElementById('undo');
   var partWay = document.getElementById('part-way');
+  var collars = document.getElementById('collars');
   var variants = Array.from(document.querySelectorAll('.variant')).map(function (shape) {
     return { shape: shape, when: JSON.parse(shape.getAttribute('data-when')) };
   });
@@ -105,9 +106,25 @@
     }
   }
 
+  // A collar reminds: it holds its lever, and is no movement, so that nothing undoes it but a press.
+  function collar(button, name) {
+    var on = button.classList.toggle('collared');
+    show();
+    says.textContent = on ? 'A collar is on: ' + name + ' does not move.' : 'The collar is off: ' + name + '.';
+    says.className = 'moved';
+  }
+
   function worked(button, thing, name, words) {
     buttons.push({ button: button, thing: thing, words: words, name: name });
-    button.addEventListener('click', function () { work(button, thing, name); });
+    button.addEventListener('click', function () {
+      if (words ? collars.checked : false) {
+        collar(button, name);
+      } else if (button.classList.contains('collared')) {
+        refused(button, name + ' will not move: a collar is on it.');
+      } else {
+        work(button, thing, name);
+      }
+    });
   }
 
   // Where the diagram is wider than the page: what has moved in it comes into view.
@@ -137,7 +154,8 @@
       b.button.classList.remove('held');
       if (b.thing) {
         var at = place(b.thing, now.state[b.thing]);
-        b.button.setAttribute('aria-label', b.name + (b.words ? ', ' + b.words : '') + ': ' + at);
+        b.button.setAttribute('aria-label', b.name + (b.words ? ', ' + b.words : '') + ': ' + at +
+          (b.button.classList.contains('collared') ? ', a collar on it' : ''));
         if (!b.words) {
           b.button.textContent = b.name + ': ' + at;
         }
@@ -260,6 +278,7 @@
   document.getElementById('again').addEventListener('click', function () {
     past = [];
     now = { state: apparatus.beginning(), said: '', came: {} };
+    buttons.forEach(function (b) { b.button.classList.remove('collared'); });
     show();
   });
   document.getElementById('levers').addEventListener('keydown', function (e) {

@@ -117,12 +117,19 @@ var Apparatus = function (box) {
     return controls.armControls.filter(function (control) { return control.signal === signal; })[0];
   }
 
-  // N for an arm that is on, M for one taken as off, R for one off: as its lever, unless its control holds it.
-  function at(signal, state) {
-    var lever = box.levers.filter(function (l) { return l.work.signal === signal; })[0];
+  // N for an arm that is on, M for one taken as off, R for one off: as its levers, unless its control holds
+  // it. Of slotted levers all count, of others the one that is furthest over, of those that go off into a section.
+  function at(signal, state, section) {
+    var levers = box.levers.filter(function (l) {
+      return l.work.signal !== signal ? false : section ? goesOffInto(section, l.work) : true;
+    });
+    var slotted = levers.some(function (l) { return l.work.slotted; });
+    var stand = levers.map(function (l) { return state['lever ' + l.id]; });
     var control = controlOf(signal);
     var lets = control ? control.needs.every(function (need) { return proved(need, state); }) : true;
-    return lets ? state['lever ' + lever.id] : 'N';
+    return lets ? (slotted ? ['N', 'M', 'R'] : ['R', 'M', 'N']).filter(function (place) {
+      return stand.indexOf(place) !== -1;
+    })[0] : 'N';
   }
 
   function lockOfLever(id, from) {
@@ -134,7 +141,8 @@ var Apparatus = function (box) {
   function wentOff(state, next) {
     box.sections.forEach(function (section) {
       var some = sectionSignals(section).some(function (signal) {
-        return controlOf(signal) ? (at(signal, state) === 'N' ? at(signal, next) !== 'N' : false) : false;
+        return controlOf(signal) ?
+          (at(signal, state, section) === 'N' ? at(signal, next, section) !== 'N' : false) : false;
       });
       if (some) {
         next['section ' + section.name + ': fresh tokens'] = '0';
@@ -207,6 +215,13 @@ var Apparatus = function (box) {
       .map(function (route) { return route.signal; });
   }
 
+  // 2.7 and 4.3: a lever that is for some routes of the arm goes off into the section for those.
+  function goesOffInto(section, work) {
+    return sectionSignals(section).indexOf(work.signal) === -1 ? false : !work.for || box.routes.some(function (route) {
+      return route.signal === work.signal ? (route.end.section === section.name ? isFor(work, route) : false) : false;
+    });
+  }
+
   function lockOf(section, id) {
     return 'section ' + section.name + ': lock of ' + id;
   }
@@ -252,9 +267,13 @@ var Apparatus = function (box) {
     return work.kind === 'points' ? stands === 'M' : stands !== (work.normal === 'in' ? 'N' : 'R');
   }
 
-  function detectorClears(id, signal, state) {
+  function isFor(work, route) {
+    return !work.for || route.tracks.some(function (track) { return work.for.indexOf(track) !== -1; });
+  }
+
+  function detectorClears(id, work, state) {
     return box.routes.some(function (route) {
-      if (route.signal !== signal) {
+      if (route.signal !== work.signal || !isFor(work, route)) {
         return false;
       }
       var here = route.points.filter(function (passed) { return passed.points === id; })[0];
@@ -274,6 +293,11 @@ var Apparatus = function (box) {
           'the lever is checked until points ' + points.id + ' have answered that they lie so']);
       }
     });
+    var way = id.match(/^(.*)-(pull|push)$/);
+    if (from === 'N' ? way : false) {
+      needs.push(['lever ' + way[1] + (way[2] === 'pull' ? '-push' : '-pull'), 'N',
+        'lever ' + way[1] + ' leaves the middle one way at a time']);
+    }
     if (from === 'N') {
       releasesOf(id).forEach(function (section) {
         needs.push(['section ' + section.name + ': release', 'given', 'lever ' + id +
@@ -320,7 +344,7 @@ var Apparatus = function (box) {
           }
         });
         (from === 'N' ? detected : []).forEach(function (points) {
-          if (!detectorClears(points, work.signal, state)) {
+          if (!detectorClears(points, work, state)) {
             lacks('the detector at points ' + points + ' bars the wire: they, or their bolt, do not lie for the arm');
           }
         });
@@ -363,10 +387,8 @@ var Apparatus = function (box) {
       change['section ' + section.name + ': release'] = 'locked';
     });
     box.sections.forEach(function (section) {
-      if (work.kind !== 'signal' || controlOf(work.signal)) {
-        return;
-      }
-      if (sectionSignals(section).indexOf(work.signal) !== -1) {
+      var goes = work.kind === 'signal' ? !controlOf(work.signal) : false;
+      if (goes ? goesOffInto(section, work) : false) {
         change['section ' + section.name + ': fresh tokens'] = '0';
         section.groundFrames.forEach(function (lock) {
           var inLock = lockOf(section, lock.groundFrame);

@@ -104,6 +104,7 @@ class DerivationProperties {
     return path.distant()
         + " "
         + path.posts()
+        + path.beyond()
         + path.facing().stream().map(p -> p.points() + " " + words(p.lie())).toList();
   }
 

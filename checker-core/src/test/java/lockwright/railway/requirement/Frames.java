@@ -8,6 +8,7 @@ import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Layout;
+import lockwright.railway.layout.Routes;
 import lockwright.railway.layout.Signal;
 import lockwright.railway.section.Section;
 
@@ -25,9 +26,7 @@ public final class Frames {
     List<String> byToken =
         sections.stream().flatMap(s -> s.locks().stream()).map(Section.Lock::groundFrame).toList();
     List<Work> works = new ArrayList<>();
-    layout.signals().stream()
-        .filter(s -> !s.fixed())
-        .forEach(s -> works.add(new Work.OfSignal(s.id())));
+    layout.signals().stream().filter(s -> !s.fixed()).forEach(s -> works.addAll(giving(layout, s)));
     layout.points().stream()
         .filter(p -> !layout.pointsOfGroundFrames().containsKey(p.id()))
         .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
@@ -57,6 +56,21 @@ public final class Frames {
     List<Lever> levers = new ArrayList<>();
     works.forEach(w -> levers.add(new Lever("" + (levers.size() + 1), "", w, Drawing.NOWHERE)));
     return new Frame(levers);
+  }
+
+  /** One lever; now and then two, each for some of the routes. */
+  private static List<Work> giving(Layout layout, Signal signal) {
+    List<String> ends =
+        Routes.of(layout).stream()
+            .filter(r -> r.signal().equals(signal.id()))
+            .map(r -> r.tracks().get(r.tracks().size() - 1))
+            .distinct()
+            .toList();
+    return ends.size() < 2 || layout.signals().size() % 2 == 0
+        ? List.of(new Work.OfSignal(signal.id()))
+        : List.of(
+            new Work.OfSignal(signal.id(), ends.subList(0, 1), false),
+            new Work.OfSignal(signal.id(), ends.subList(1, ends.size()), false));
   }
 
   public static Section section(String name, String track, String... groundFrames) {

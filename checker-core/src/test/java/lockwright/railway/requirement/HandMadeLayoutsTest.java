@@ -181,7 +181,8 @@ class HandMadeLayoutsTest {
             new DistantPath(
                 "1",
                 List.of(List.of("2"), List.of("3")),
-                List.of(new PointsOnRoute("5", Lie.NORMAL, true))));
+                List.of(new PointsOnRoute("5", Lie.NORMAL, true)),
+                List.of(List.of("west-throat", "one"), List.of("east-throat", "east"))));
   }
 
   @Test

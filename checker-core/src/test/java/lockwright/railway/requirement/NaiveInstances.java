@@ -29,9 +29,24 @@ final class NaiveInstances {
     List<String> all = new ArrayList<>();
     for (Signal s : layout.signals()) {
       List<String> own = names(routes, s, "");
-      if (s.arm() != Arm.DISTANT) {
-        all.add("points set: signal " + s.id() + " " + own);
+      if (s.arm() == Arm.DISTANT) {
+        continue;
       }
+      List<String> divided = new ArrayList<>();
+      for (Lever l : frame.levers()) {
+        if (l.work() instanceof Work.OfSignal w
+            && w.signal().equals(s.id())
+            && !w.ways().isEmpty()) {
+          List<String> its =
+              routes.stream()
+                  .filter(r -> r.signal().equals(s.id()))
+                  .filter(r -> !Collections.disjoint(r.tracks(), w.ways()))
+                  .map(NaiveWalk.Found::name)
+                  .toList();
+          divided.add("points set: signal " + s.id() + ", lever " + l.id() + " " + its);
+        }
+      }
+      all.addAll(divided.isEmpty() ? List.of("points set: signal " + s.id() + " " + own) : divided);
     }
     for (Signal s : layout.signals()) {
       for (Points p : layout.points()) {

@@ -392,6 +392,7 @@ final class NaiveWalk {
       }
     }
     List<List<String>> posts = new ArrayList<>();
+    List<List<String>> beyond = new ArrayList<>();
     int far = 0;
     for (int n = 0; n < withStop.size(); n++) {
       int from = withStop.get(n);
@@ -403,6 +404,7 @@ final class NaiveWalk {
               .map(Signal::id)
               .toList();
       posts.add(ids);
+      beyond.add(path.subList(from, to).stream().map(e -> e.entered().track()).toList());
       far = from;
     }
     List<String> facing =
@@ -410,7 +412,7 @@ final class NaiveWalk {
             .filter(Edge::facing)
             .map(e -> e.at(1) + " " + e.at(2))
             .toList();
-    return signal.id() + " " + posts + facing;
+    return signal.id() + " " + posts + beyond + facing;
   }
 
   private List<Edge> undiverted(Signal signal, List<Edge> so) {

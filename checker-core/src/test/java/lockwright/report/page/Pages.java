@@ -69,7 +69,7 @@ public final class Pages {
 
   private Pages() {}
 
-  private static BoxBuilder.Built built(String name) {
+  static BoxBuilder.Built built(String name) {
     return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", name));
   }
 
@@ -80,7 +80,7 @@ public final class Pages {
     return box.withLocking(box.locking().stream().filter(e -> !e.kind().ofMovement()).toList());
   }
 
-  private static byte[] result(Box box, Limits limits) {
+  static byte[] result(Box box, Limits limits) {
     try {
       return ResultJson.bytes(
           new Check(limits, new InThisProcess(), text -> {}).run(box, JUNCTION.digests()));

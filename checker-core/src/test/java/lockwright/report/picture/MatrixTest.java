@@ -57,7 +57,9 @@ class MatrixTest {
   /** Link, row, column, letter, words, whether conditional; row and column by where it stands. */
   private static List<String> links(Element matrix) {
     List<Drawn.Label> headings =
-        Drawn.labels(matrix).stream().filter(l -> l.text().matches("\\d+[A-Z]?")).toList();
+        Drawn.labels(matrix).stream()
+            .filter(l -> l.text().matches("\\d+[A-Z]?(-pull|-push)?"))
+            .toList();
     double top = headings.stream().mapToDouble(h -> h.box().getY()).min().orElse(0);
     List<Drawn.Label> columns = headings.stream().filter(h -> h.box().getY() == top).toList();
     List<Drawn.Label> rows = headings.stream().filter(h -> h.box().getY() > top).toList();

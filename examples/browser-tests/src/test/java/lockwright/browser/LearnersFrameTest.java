@@ -64,6 +64,26 @@ class LearnersFrameTest {
     stands(browser, 11, "normal");
   }
 
+  @Test
+  void aLeverWithACollarDoesNotMoveUntilItIsOff(Browser browser) {
+    open(browser);
+    browser.first("#collars").click();
+    lever(browser, 10).click();
+    assertThat(said(browser)).isEqualTo("A collar is on: Lever 10 does not move.");
+    stands(browser, 10, "normal, a collar on it");
+    browser.first("#collars").click();
+    lever(browser, 10).click();
+    assertThat(said(browser)).isEqualTo("\u2718 Lever 10 will not move: a collar is on it.");
+    lever(browser, 13).click();
+    stands(browser, 13, "reversed");
+
+    browser.first("#collars").click();
+    lever(browser, 10).click();
+    browser.first("#collars").click();
+    lever(browser, 10).click();
+    stands(browser, 10, "reversed");
+  }
+
   private static void open(Browser browser) {
     browser.open(Written.lessons("proved/brindlewick"), 1280);
     browser.first("[aria-labelledby=own] a").click();
