@@ -40,6 +40,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 import net.jqwik.api.lifecycle.AfterContainer;
 
 /**
@@ -48,6 +49,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
  * breaches or goals, these also in states that the box never comes to. So a difference is seen
  * where it is, also where no verdict shows it.
  */
+@Tag("long")
 class ReadingsAgreeProperties {
   private static final int STATES = 150;
   private static final int WAYS = 2;
