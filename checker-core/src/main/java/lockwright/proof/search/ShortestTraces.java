@@ -14,6 +14,7 @@ import lockwright.proof.Problem;
 import lockwright.solver.Solver;
 import lockwright.solver.Solver.Answer;
 import lockwright.system.Target;
+import lockwright.system.Term;
 import lockwright.verdict.Verdict;
 
 /**
@@ -23,7 +24,8 @@ import lockwright.verdict.Verdict;
  * one whose transitions come first in order is given, then the one whose first state does. It never
  * proves a target unreachable.
  *
- * <p>A target is reached by states or by makings, not by both: so the first found is a shortest.
+ * <p>Of one moment, a state is a movement nearer than a making; so where a target may be reached by
+ * either, its states are asked for first.
  *
  * @param depth the longest trace looked for; a target for which a trace is known is followed up to
  *     its length
@@ -77,7 +79,7 @@ public record ShortestTraces(int depth) implements Engine {
               .verdicts()
               .get(target.name())
               .fold(n -> -1, reached -> reached.trace().transitions().size(), unknown -> depth);
-      if (moment + (target.makings().isEmpty() ? 0 : 1) <= bound) {
+      if (moment + (target.states().equals(Term.FALSE) ? 1 : 0) <= bound) {
         wanted.add(target);
       }
     }
@@ -110,6 +112,18 @@ public record ShortestTraces(int depth) implements Engine {
           result = reachByFewest(target, left.remove(target), result);
         }
       }
+      Map<Target, int[]> states = new LinkedHashMap<>();
+      left.forEach((t, reached) -> states.put(t, new int[] {reached[0]}));
+      states.keySet().removeIf(t -> t.states().equals(Term.FALSE) || t.makings().isEmpty());
+      List<Target> either = List.copyOf(states.keySet());
+      result = sweep(states, result);
+      left.keySet().removeIf(t -> either.contains(t) && !states.containsKey(t));
+      return sweep(left, result);
+    }
+
+    /** Finds all of the targets that are reached, and takes them out. */
+    private Knowledge sweep(Map<Target, int[]> left, Knowledge known) {
+      Knowledge result = known;
       while (!left.isEmpty() && !limitMet) {
         Answer answer = solver.check(anyOf(left.values()));
         if (answer != Answer.SATISFIABLE) {
