@@ -30,7 +30,8 @@ class ArchitectureTest {
   private static final String ROOT = "lockwright";
 
   /** Ways of searching for a proof or a breach. They never import each other. */
-  private static final List<String> ENGINES = List.of("proof.written", "proof.pdr", "proof.search");
+  private static final List<String> ENGINES =
+      List.of("proof.merged", "proof.written", "proof.pdr", "proof.search");
 
   /** Ways of writing a report. They never import each other. */
   private static final List<String> FORMATS =

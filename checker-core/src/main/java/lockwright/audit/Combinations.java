@@ -5,24 +5,38 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import lockwright.railway.words.Quantity;
 import lockwright.working.Condition;
 
-/** All combinations of values of some quantities, counted through like a number. */
+/**
+ * All combinations of values of some quantities, counted through like a number: of each class of
+ * values that need not be told apart, one.
+ */
 final class Combinations {
   private final int[] places;
-  private final int[] sizes;
+  private final int[][] choices;
+  private final ValueClasses classes;
 
-  Combinations(List<Quantity> all, BitSet some) {
+  Combinations(ValueClasses classes, BitSet some) {
+    this.classes = classes;
     places = some.stream().toArray();
-    sizes = some.stream().map(q -> all.get(q).values().size()).toArray();
+    choices = some.stream().mapToObj(classes::representatives).toArray(int[][]::new);
+  }
+
+  /** Of each quantity all values of the class that it has a value of now. */
+  Combinations(ValueClasses classes, BitSet some, int[] values) {
+    this.classes = classes;
+    places = some.stream().toArray();
+    choices =
+        some.stream()
+            .mapToObj(q -> classes.members(q, classes.of(q, values[q])))
+            .toArray(int[][]::new);
   }
 
   /** How many there are; the greatest long, where there are more. */
   long count() {
     long count = 1;
-    for (int size : sizes) {
-      count = times(count, size);
+    for (int[] some : choices) {
+      count = times(count, some.length);
     }
     return count;
   }
@@ -41,29 +55,29 @@ final class Combinations {
    * wants; then that one is left there, and the answer is true.
    */
   boolean find(int[] values, BooleanSupplier visitor) {
-    for (int place : places) {
-      values[place] = 0;
-    }
-    while (true) {
-      if (visitor.getAsBoolean()) {
-        return true;
-      }
-      int i = places.length - 1;
-      while (i >= 0 && ++values[places[i]] == sizes[i]) {
-        values[places[i]] = 0;
-        i--;
-      }
-      if (i < 0) {
-        return false;
-      }
-    }
+    return find(0, values, visitor);
   }
 
-  /** The number of the combination that is in the values, in the order of {@link #find}. */
+  private boolean find(int depth, int[] values, BooleanSupplier visitor) {
+    if (depth == places.length) {
+      return visitor.getAsBoolean();
+    }
+    for (int value : choices[depth]) {
+      values[places[depth]] = value;
+      if (find(depth + 1, values, visitor)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * The number of the combination whose classes the values are of, in the order of {@link #find}.
+   */
   int number(int[] values) {
     int number = 0;
     for (int i = 0; i < places.length; i++) {
-      number = number * sizes[i] + values[places[i]];
+      number = number * choices[i].length + classes.of(places[i], values[places[i]]);
     }
     return number;
   }
@@ -72,14 +86,15 @@ final class Combinations {
   void put(int number, int[] values) {
     int left = number;
     for (int i = places.length - 1; i >= 0; i--) {
-      values[places[i]] = left % sizes[i];
-      left /= sizes[i];
+      values[places[i]] = choices[i][left % choices[i].length];
+      left /= choices[i].length;
     }
   }
 
   /**
-   * The numbers of the combinations in which all clauses hold. A clause is tried as soon as the
-   * quantities that it speaks of have values, so that what it excludes is not counted through.
+   * The numbers of the combinations in which all clauses hold, which must not tell values of one
+   * class apart. A clause is tried as soon as the quantities that it speaks of have values, so that
+   * what it excludes is not counted through.
    *
    * @param clauses what must hold; they speak of the quantities of these combinations only
    * @param quantities how many quantities there are in all
@@ -109,9 +124,9 @@ final class Combinations {
       numbers.set(number);
       return;
     }
-    for (int value = 0; value < sizes[depth]; value++) {
-      values[places[depth]] = value;
-      collect(depth + 1, number * sizes[depth] + value, values, ripe, numbers);
+    for (int c = 0; c < choices[depth].length; c++) {
+      values[places[depth]] = choices[depth][c];
+      collect(depth + 1, number * choices[depth].length + c, values, ripe, numbers);
     }
   }
 }

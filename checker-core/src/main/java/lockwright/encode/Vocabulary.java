@@ -104,7 +104,7 @@ final class Vocabulary {
   }
 
   private Effect effect(Quantity quantity, IntUnaryOperator next) {
-    return new Effect(
+    return Effect.of(
         index(quantity), IntStream.range(0, quantity.values().size()).map(next).boxed().toList());
   }
 

@@ -7,6 +7,7 @@ import lockwright.proof.Engine;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Problem;
 import lockwright.proof.Search;
+import lockwright.proof.merged.MergedValues;
 import lockwright.proof.pdr.PropertyDirected;
 import lockwright.proof.search.ShortestTraces;
 import lockwright.proof.written.WrittenInvariants;
@@ -15,8 +16,19 @@ import lockwright.system.TransitionSystem;
 
 /** One search: a system, and what it may use. */
 public record Job(TransitionSystem system, Limits limits) {
+  /** None, one, or more: so counts are told apart first. */
+  private static final int MERGED_FROM = 2;
+
   /** The engines, in the order in which they are asked. To add one, add a line. */
   public static List<Engine> engines(Limits limits) {
+    List<Engine> engines = new ArrayList<>();
+    engines.add(new MergedValues(MERGED_FROM, ofOne(limits)));
+    engines.addAll(ofOne(limits));
+    return engines;
+  }
+
+  /** The engines that search one system, as it stands. */
+  private static List<Engine> ofOne(Limits limits) {
     List<Engine> engines = new ArrayList<>();
     engines.add(new WrittenInvariants());
     engines.add(new ShortestTraces(limits.depth()));

@@ -14,10 +14,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.encode.Restoring;
+import lockwright.proof.Engine;
 import lockwright.proof.Knowledge;
 import lockwright.proof.Problem;
 import lockwright.proof.Sat4jSolvers;
 import lockwright.proof.Search;
+import lockwright.proof.merged.MergedValues;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
@@ -91,12 +93,13 @@ class RandomBoxesProperties {
     boolean withhold = random.nextInt(3) == 0;
     boolean onZ3 = random.nextInt(80) == 0;
     boolean restoring = Math.floorMod(seed, 4) == 0;
+    boolean merging = Math.floorMod(seed, 3) == 0;
     Check check =
         new Check(
             new Limits(120, 0, 6),
             (job, progress) ->
                 restoring || !asksToRestore(job)
-                    ? search(withhold ? without(job, random) : job, onZ3)
+                    ? search(withhold ? without(job, random) : job, onZ3, merging)
                     : NOT_ASKED,
             progress -> {});
 
@@ -162,13 +165,26 @@ class RandomBoxesProperties {
     return forms.stream();
   }
 
-  private static Found search(Job job, boolean onZ3) {
+  private static Found search(Job job, boolean onZ3, boolean merging) {
     Knowledge known =
         onZ3
             ? job.run(progress -> {})
-            : new Search(Job.engines(job.limits()))
+            : new Search(engines(job, merging))
                 .run(new Problem(job.system(), new Sat4jSolvers(), progress -> {}));
     return new Found(known.verdicts(), known.decidedBy(), "in this process");
+  }
+
+  /**
+   * The engines as they are; or first with all values of a variable but the first merged, even of
+   * levers, so that what is found with values merged is often found wanting.
+   */
+  private static List<Engine> engines(Job job, boolean merging) {
+    List<Engine> engines = new ArrayList<>();
+    if (merging) {
+      engines.add(new MergedValues(1, Job.engines(job.limits())));
+    }
+    engines.addAll(Job.engines(job.limits()));
+    return engines;
   }
 
   private static Job without(Job job, Random random) {

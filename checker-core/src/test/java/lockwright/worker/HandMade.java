@@ -48,10 +48,10 @@ final class HandMade {
       List<Term> guard = new ArrayList<>(ones);
       guard.add(Term.is(variable, 0));
       List<Effect> effects = new ArrayList<>(resets);
-      effects.add(new Effect(variable, List.of(1, 1)));
+      effects.add(Effect.of(variable, List.of(1, 1)));
       transitions.add(new Transition("count to bit " + bit, Term.and(guard), effects));
       ones.add(Term.is(variable, 1));
-      resets.add(new Effect(variable, List.of(0, 0)));
+      resets.add(Effect.of(variable, List.of(0, 0)));
     }
     List<Target> targets = new ArrayList<>(near.targets());
     targets.add(reaching("far", Term.and(ones)));
@@ -59,7 +59,7 @@ final class HandMade {
   }
 
   private static Transition moving(String name, Term guard, int variable, int to) {
-    return new Transition(name, guard, List.of(new Effect(variable, List.of(to, to))));
+    return new Transition(name, guard, List.of(Effect.of(variable, List.of(to, to))));
   }
 
   private static Target reaching(String name, Term states) {

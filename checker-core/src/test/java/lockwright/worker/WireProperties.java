@@ -132,7 +132,8 @@ class WireProperties {
 
   private static Arbitrary<Transition> transition(String name) {
     Arbitrary<Transition.Effect> effects =
-        Combinators.combine(small(), small().list().ofMaxSize(4)).as(Transition.Effect::new);
+        Combinators.combine(small(), small().set().ofMinSize(1).ofMaxSize(2).list().ofMaxSize(4))
+            .as(Transition.Effect::new);
     return Combinators.combine(terms(), effects.list().ofMaxSize(3))
         .as((guard, some) -> new Transition(name, guard, some));
   }

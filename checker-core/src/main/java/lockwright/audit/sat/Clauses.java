@@ -17,6 +17,9 @@ import lockwright.working.Condition;
  * complexity of derivation in propositional calculus, 1968; from memory).
  */
 final class Clauses {
+  /** Up to so many values, each two are excluded by a clause of their own. */
+  private static final int PAIRS = 6;
+
   private final IntSupplier newVariable;
   private final Consumer<int[]> add;
   private final List<int[]> variables = new ArrayList<>();
@@ -43,12 +46,24 @@ final class Clauses {
     }
   }
 
+  /** At most one: pair by pair if there are few values, else along a ladder. */
   private void exactlyOne(int[] ofValues) {
     add.accept(ofValues.clone());
-    for (int i = 0; i < ofValues.length; i++) {
-      for (int j = i + 1; j < ofValues.length; j++) {
-        add.accept(new int[] {-ofValues[i], -ofValues[j]});
+    if (ofValues.length <= PAIRS) {
+      for (int i = 0; i < ofValues.length; i++) {
+        for (int j = i + 1; j < ofValues.length; j++) {
+          add.accept(new int[] {-ofValues[i], -ofValues[j]});
+        }
       }
+      return;
+    }
+    int earlier = ofValues[0];
+    for (int i = 1; i < ofValues.length; i++) {
+      add.accept(new int[] {-ofValues[i], -earlier});
+      int upToHere = newVariable.getAsInt();
+      add.accept(new int[] {-earlier, upToHere});
+      add.accept(new int[] {-ofValues[i], upToHere});
+      earlier = upToHere;
     }
   }
 

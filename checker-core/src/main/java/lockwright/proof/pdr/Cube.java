@@ -28,9 +28,9 @@ record Cube(List<Among> parts) {
         parts.stream().map(p -> p.complement(variables.get(p.variable()).size())).toList());
   }
 
-  /** Where it must be before a transition to be here afterwards; a part without values: nowhere. */
+  /** Where it must be before a transition that leads here; a part without values: nowhere. */
   Cube before(Transition transition) {
-    return new Cube(parts.stream().map(transition::before).toList());
+    return new Cube(parts.stream().map(transition::leadingInto).toList());
   }
 
   boolean touchedBy(Transition transition) {

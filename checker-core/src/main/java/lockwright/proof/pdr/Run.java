@@ -170,7 +170,7 @@ final class Run {
     List<Integer> transitions = new ArrayList<>();
     for (Obligation at = first; at.next() != null; at = at.next()) {
       transitions.add(at.transition());
-      state = system.transitions().get(at.transition()).after(state);
+      state = system.transitions().get(at.transition()).after(state, at.next().cube().parts());
     }
     if (!target.states().holds(state)) {
       int[] last = state;

@@ -88,7 +88,9 @@ final class Landmarks {
     return effect.variable() == fact.variable()
         && IntStream.range(0, effect.next().size())
             .anyMatch(
-                v -> !fact.values().contains(v) && fact.values().contains(effect.next().get(v)));
+                v ->
+                    !fact.values().contains(v)
+                        && effect.next().get(v).stream().anyMatch(fact.values()::contains));
   }
 
   /** What the guards of all these transitions ask for. */

@@ -71,10 +71,11 @@ final class Unrolled {
       solver.clause(-some[t], before.literal(transition.guard()));
       for (Transition.Effect effect : transition.effects()) {
         for (int value = 0; value < effect.next().size(); value++) {
-          solver.clause(
-              -some[t],
-              -before.literal(effect.variable(), value),
-              after.literal(effect.variable(), effect.next().get(value)));
+          List<Integer> clause = new ArrayList<>();
+          clause.add(-some[t]);
+          clause.add(-before.literal(effect.variable(), value));
+          effect.next().get(value).forEach(v -> clause.add(after.literal(effect.variable(), v)));
+          solver.clause(Moment.ints(clause));
         }
       }
     }

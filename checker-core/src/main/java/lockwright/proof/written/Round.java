@@ -69,18 +69,22 @@ final class Round {
       if (answer != Answer.SATISFIABLE) {
         return answer == Answer.UNSATISFIABLE;
       }
-      drop(moment.state());
+      int[] state = moment.state();
+      for (int c = 0; c < dropped.length; c++) {
+        dropped[c] |= !candidates.get(c).holds(state);
+      }
     }
   }
 
   /** Asks: all candidates, guard of the transition, and after it not c1, or not c2, ... */
   private boolean dropUnlessKept(Transition transition) {
+    Map<Integer, Clause> before = new LinkedHashMap<>();
     Map<Integer, Integer> violations = new LinkedHashMap<>();
     for (int c = 0; c < dropped.length; c++) {
       Clause clause = candidates.get(c);
       if (!dropped[c] && clause.among().stream().anyMatch(a -> transition.touches(a.variable()))) {
-        violations.put(
-            c, violation(new Clause(clause.among().stream().map(transition::before).toList())));
+        before.put(c, new Clause(clause.among().stream().map(transition::before).toList()));
+        violations.put(c, violation(before.get(c)));
       }
     }
     if (violations.isEmpty()) {
@@ -92,13 +96,8 @@ final class Round {
       if (answer != Answer.SATISFIABLE) {
         return answer == Answer.UNSATISFIABLE;
       }
-      drop(transition.after(moment.state()));
-    }
-  }
-
-  private void drop(int[] state) {
-    for (int c = 0; c < dropped.length; c++) {
-      dropped[c] |= !candidates.get(c).holds(state);
+      int[] state = moment.state();
+      before.forEach((c, clause) -> dropped[c] |= !clause.holds(state));
     }
   }
 
