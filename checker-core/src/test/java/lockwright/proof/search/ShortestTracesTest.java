@@ -45,9 +45,9 @@ class ShortestTracesTest {
             List.of(new Variable("a", 2), new Variable("b", 2)),
             Term.and(Term.is(0, 0), Term.is(1, 0)),
             List.of(
-                new Transition("set a", Term.TRUE, List.of(new Effect(0, List.of(1, 1)))),
-                new Transition("set b", Term.TRUE, List.of(new Effect(1, List.of(1, 1)))),
-                new Transition("clear a", Term.TRUE, List.of(new Effect(0, List.of(0, 0))))),
+                new Transition("set a", Term.TRUE, List.of(Effect.of(0, List.of(1, 1)))),
+                new Transition("set b", Term.TRUE, List.of(Effect.of(1, List.of(1, 1)))),
+                new Transition("clear a", Term.TRUE, List.of(Effect.of(0, List.of(0, 0))))),
             List.of(target),
             List.of());
     Knowledge known = Knowledge.none(system);
