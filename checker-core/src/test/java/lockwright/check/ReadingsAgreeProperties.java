@@ -121,6 +121,14 @@ class ReadingsAgreeProperties {
     }
   }
 
+  /** Detection and a control of an arm of two levers; random boxes seldom have them together. */
+  @Example
+  void each_says_the_same_of_an_arm_of_two_levers_that_is_detected_and_controlled() {
+    Box box = Boxes.test("two-levers-detected-and-controlled");
+    Readings.of(Working.parted(box), Encoder.parted(box)).every(box, new Random(4));
+    Readings.of(Working.whole(box), Encoder.whole(box)).every(box, new Random(4));
+  }
+
   @AfterContainer
   static void every_kind_of_entry_was_there() {
     System.out.println("boxes with each kind of entry: " + BOXES_WITH);

@@ -58,6 +58,7 @@ class LearnersLockingTest {
     "../examples/proved/corlhaven/box, 2500",
     "src/test/resources/boxes/every-form, 2300",
     "src/test/resources/boxes/arm-with-two-levers, 200",
+    "src/test/resources/boxes/two-levers-detected-and-controlled, 300",
     "src/test/resources/boxes/broken-rod, 300",
     "src/test/resources/boxes/points-worked-electrically, 300"
   })
