@@ -1,5 +1,6 @@
 package lockwright.report.sarif;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import lockwright.report.result.CheckedBox;
@@ -40,10 +41,14 @@ record Flow(CheckedBox box, Places places) {
   private Instance.Thing place(String thing) {
     int space = thing.indexOf(' ');
     String kind = thing.substring(0, space);
-    return Instance.Thing.of(
-        thing,
-        box.parts()
-            .part(kind.equals("gates") ? "crossing" : kind, thing.substring(space + 1))
-            .required("at"));
+    return Instance.Thing.of(thing, part(kind, thing.substring(space + 1)).required("at"));
+  }
+
+  private JsonNode part(String kind, String name) {
+    return switch (kind) {
+      case "gates" -> box.parts().part("crossing", name);
+      case "rod" -> box.parts().part("points", name.substring("of ".length()));
+      default -> box.parts().part(kind, name);
+    };
   }
 }

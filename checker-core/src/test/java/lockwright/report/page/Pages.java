@@ -21,6 +21,7 @@ import lockwright.check.Searcher;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.frame.Connections;
 import lockwright.railway.locking.Entry;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
@@ -64,8 +65,17 @@ public final class Pages {
   public static final byte[] SIDING =
       result(built("token-siding-without-consent").box().orElseThrow(), Limits.usual());
 
+  /** A junction without detection, where the rod of its points may break. */
+  public static final byte[] ROD =
+      result(
+          built("broken-rod")
+              .box()
+              .orElseThrow()
+              .withConnections(new Connections(List.of(), List.of("4"), List.of())),
+          Limits.usual());
+
   public static final List<byte[]> ALL =
-      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK, SIDING);
+      List.of(STUCK, UNDECIDED, SECTION, GATES, ENTRIES, STRANDED, BACK, SIDING, ROD);
 
   private Pages() {}
 
