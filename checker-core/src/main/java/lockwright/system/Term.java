@@ -2,6 +2,7 @@ package lockwright.system;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -15,11 +16,19 @@ public sealed interface Term {
   /** Whether it holds in a state, one value a variable. */
   boolean holds(int[] state);
 
+  /** Adds the variables that it speaks of. */
+  void mentions(BitSet variables);
+
   /** The variable (by index) has the value. */
   record Is(int variable, int value) implements Term {
     @Override
     public boolean holds(int[] state) {
       return state[variable] == value;
+    }
+
+    @Override
+    public void mentions(BitSet variables) {
+      variables.set(variable);
     }
   }
 
@@ -27,6 +36,11 @@ public sealed interface Term {
     @Override
     public boolean holds(int[] state) {
       return !term.holds(state);
+    }
+
+    @Override
+    public void mentions(BitSet variables) {
+      term.mentions(variables);
     }
   }
 
@@ -39,6 +53,11 @@ public sealed interface Term {
     public boolean holds(int[] state) {
       return terms.stream().allMatch(t -> t.holds(state));
     }
+
+    @Override
+    public void mentions(BitSet variables) {
+      terms.forEach(t -> t.mentions(variables));
+    }
   }
 
   record Or(List<Term> terms) implements Term {
@@ -49,6 +68,11 @@ public sealed interface Term {
     @Override
     public boolean holds(int[] state) {
       return terms.stream().anyMatch(t -> t.holds(state));
+    }
+
+    @Override
+    public void mentions(BitSet variables) {
+      terms.forEach(t -> t.mentions(variables));
     }
   }
 

@@ -93,21 +93,9 @@ final class Beginning {
 
   private boolean need(List<Then> some) {
     BitSet variables = new BitSet();
-    some.forEach(then -> collect(then.term(), variables));
+    some.forEach(then -> then.term().mentions(variables));
     variables.stream().forEach(v -> speakingOf.get(v).add(some));
     return possible(some);
-  }
-
-  private static void collect(Term term, BitSet variables) {
-    if (term instanceof Term.Is is) {
-      variables.set(is.variable());
-    } else if (term instanceof Term.Not not) {
-      collect(not.term(), variables);
-    } else if (term instanceof Term.And and) {
-      and.terms().forEach(t -> collect(t, variables));
-    } else if (term instanceof Term.Or or) {
-      or.terms().forEach(t -> collect(t, variables));
-    }
   }
 
   private int[][] after(Transition transition, int[][] now) {

@@ -1,9 +1,8 @@
 package lockwright.proof.search;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
 import lockwright.proof.Moment;
 import lockwright.solver.Solver;
 import lockwright.system.Clause;
@@ -123,13 +122,13 @@ final class Unrolled {
   }
 
   private List<List<Integer>> laterDependents() {
-    List<Set<Integer>> reads = new ArrayList<>();
-    List<Set<Integer>> writes = new ArrayList<>();
+    List<BitSet> reads = new ArrayList<>();
+    List<BitSet> writes = new ArrayList<>();
     for (Transition transition : system.transitions()) {
-      Set<Integer> written = new HashSet<>();
-      transition.effects().forEach(e -> written.add(e.variable()));
-      Set<Integer> read = new HashSet<>(written);
-      collect(transition.guard(), read);
+      BitSet written = new BitSet();
+      transition.effects().forEach(e -> written.set(e.variable()));
+      BitSet read = (BitSet) written.clone();
+      transition.guard().mentions(read);
       reads.add(read);
       writes.add(written);
     }
@@ -137,29 +136,14 @@ final class Unrolled {
     for (int t = 0; t < reads.size(); t++) {
       List<Integer> dependents = new ArrayList<>();
       for (int later = t + 1; later < reads.size(); later++) {
-        if (meet(writes.get(t), reads.get(later)) || meet(reads.get(t), writes.get(later))) {
+        if (writes.get(t).intersects(reads.get(later))
+            || reads.get(t).intersects(writes.get(later))) {
           dependents.add(later);
         }
       }
       all.add(dependents);
     }
     return all;
-  }
-
-  private static void collect(Term term, Set<Integer> variables) {
-    if (term instanceof Term.Is is) {
-      variables.add(is.variable());
-    } else if (term instanceof Term.Not not) {
-      collect(not.term(), variables);
-    } else if (term instanceof Term.And and) {
-      and.terms().forEach(t -> collect(t, variables));
-    } else if (term instanceof Term.Or or) {
-      or.terms().forEach(t -> collect(t, variables));
-    }
-  }
-
-  private static boolean meet(Set<Integer> one, Set<Integer> other) {
-    return one.stream().anyMatch(other::contains);
   }
 
   /**
