@@ -45,7 +45,7 @@ class ArchitectureTest {
   private static final List<Room> ROOMS =
       Stream.of(
               Stream.of(
-                  room("spec"),
+                  room("spec").with("form"),
                   room("railway", "spec")
                       .with(
                           "layout",

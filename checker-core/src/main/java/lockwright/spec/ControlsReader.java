@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import lockwright.spec.ControlsFile.Need;
 import lockwright.spec.ControlsFile.Proves;
+import lockwright.spec.form.ControlsForm;
 
 /** Reads the form of `controls.yaml`; `docs/spec.md`. */
 final class ControlsReader {
-  private static final List<String> KINDS =
-      List.of("track circuit", "release", "slot", "treadle", "time");
+  private static final List<String> KINDS = ControlsForm.KINDS;
   private static final String FOR = "for";
   private static final String FROM_NORMAL = "normal to reverse";
   private static final String FROM_REVERSED = "reverse to normal";
@@ -28,10 +27,7 @@ final class ControlsReader {
 
   static Optional<ControlsFile> read(Node root, Problems problems) {
     ControlsReader reader = new ControlsReader(problems);
-    return reader
-        .shape
-        .fields(root, "the controls", List.of("conditions", "lever locks", "arm controls"))
-        .map(reader::controls);
+    return reader.shape.fields(root, "the controls", ControlsForm.CONTROLS).map(reader::controls);
   }
 
   private ControlsFile controls(Fields fields) {
@@ -60,8 +56,8 @@ final class ControlsReader {
 
   private Optional<ControlsFile.Condition> condition(Node.Field field) {
     String thing = "condition " + field.key().quoted();
-    List<String> keys = Stream.concat(KINDS.stream(), Stream.of(FOR)).toList();
-    Optional<Fields> fields = shape.fields(field.value(), thing, keys);
+    List<String> keys = ControlsForm.CONDITION.names();
+    Optional<Fields> fields = shape.fields(field.value(), thing, ControlsForm.CONDITION);
     if (fields.isEmpty()) {
       return Optional.empty();
     }
@@ -102,7 +98,7 @@ final class ControlsReader {
   }
 
   private Optional<Written> onePull(Fields fields, Optional<Written> kind) {
-    Optional<Written> onePull = fields.word(FOR, "one pull");
+    Optional<Written> onePull = fields.word(FOR);
     if (onePull.isPresent() && kind.filter(k -> !k.text().equals("release")).isPresent()) {
       problems.add(
           Message.ONE_PULL,
@@ -115,8 +111,7 @@ final class ControlsReader {
 
   private Optional<ControlsFile.LeverLock> leverLock(Node.Field field) {
     String thing = "the lock of lever " + field.key().quoted();
-    Optional<Fields> fields =
-        shape.fields(field.value(), thing, List.of(FROM_NORMAL, FROM_REVERSED, BOTH));
+    Optional<Fields> fields = shape.fields(field.value(), thing, ControlsForm.LEVER_LOCK);
     if (field.value() instanceof Node.Mapping mapping && mapping.fields().isEmpty()) {
       problems.add(
           Message.NOTHING_WRITTEN,

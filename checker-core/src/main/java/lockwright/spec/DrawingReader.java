@@ -5,11 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import lockwright.spec.DrawingFile.Position;
+import lockwright.spec.form.DrawingForm;
 
 /** Reads the form of `drawing.yaml`; `docs/spec.md`. */
 final class DrawingReader {
-  private static final List<String> KEYS =
-      List.of("points", "crossings", "joints", "ends", "tracks");
   private static final Pattern NUMBER = Pattern.compile("(0|[1-9][0-9]{0,3})(\\.[0-9]{1,2})?");
   private static final String PLACE = "write how far from the left and how far from the top: ";
 
@@ -23,7 +22,7 @@ final class DrawingReader {
 
   static Optional<DrawingFile> read(Node root, Problems problems) {
     DrawingReader reader = new DrawingReader(problems);
-    return reader.shape.fields(root, "the drawing", KEYS).map(reader::drawing);
+    return reader.shape.fields(root, "the drawing", DrawingForm.DRAWING).map(reader::drawing);
   }
 
   private DrawingFile drawing(Fields fields) {

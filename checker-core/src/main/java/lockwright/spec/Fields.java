@@ -3,20 +3,30 @@ package lockwright.spec;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lockwright.spec.form.Form;
 
 /** The fields of one mapping of a known form, asked for by key. */
 final class Fields {
   private final Shape shape;
   private final Node.Mapping mapping;
   private final String thing;
+  private final Form.Mapping form;
 
-  Fields(Shape shape, Node.Mapping mapping, String thing) {
+  Fields(Shape shape, Node.Mapping mapping, String thing, Form.Mapping form) {
     this.shape = shape;
     this.mapping = mapping;
     this.thing = thing;
+    this.form = form;
   }
 
+  /** Whether the form has the key, be it written or not. */
+  boolean mayHave(String key) {
+    return form.names().contains(key);
+  }
+
+  /** Fails for a key that the form has not. */
   Optional<Node> get(String key) {
+    form.key(key);
     return mapping.fields().stream()
         .filter(f -> f.key().text().equals(key))
         .map(Node.Field::value)
@@ -71,12 +81,13 @@ final class Fields {
     return value.map(node -> shape.texts(node, name(key))).orElse(List.of());
   }
 
-  Optional<Written> word(String key, String... words) {
-    return get(key).flatMap(node -> shape.word(node, name(key), List.of(words)));
+  /** One of the words that the form has under the key. */
+  Optional<Written> word(String key) {
+    return get(key).flatMap(node -> shape.word(node, name(key), form.key(key).words()));
   }
 
-  Optional<Written> needWord(String key, String... words) {
-    return need(key).flatMap(node -> shape.word(node, name(key), List.of(words)));
+  Optional<Written> needWord(String key) {
+    return need(key).flatMap(node -> shape.word(node, name(key), form.key(key).words()));
   }
 
   boolean yes(String key, boolean otherwise) {

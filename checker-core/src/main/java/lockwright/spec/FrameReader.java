@@ -4,24 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lockwright.spec.form.FrameForm;
 
 /** Reads the form of `frame.yaml`; `docs/spec.md`. */
 final class FrameReader {
-  static final int MOST_LEVERS = 400;
   private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}[A-Z]?");
   private static final String OUT_OF_USE = "out of use";
   private static final String CLOSING = "closing";
-  private static final List<String> WORKS =
-      List.of(
-          "signal",
-          "points",
-          "bolt",
-          "release",
-          "gates",
-          "gate lock",
-          "wickets",
-          CLOSING,
-          OUT_OF_USE);
+  private static final List<String> WORKS = FrameForm.NAMES_OF_WORKS;
   private static final String ACROSS_ROAD = "across the road";
   private static final String ECONOMICAL = "economical lock";
   private static final String DETECTION = "detection";
@@ -50,11 +40,11 @@ final class FrameReader {
 
   static Optional<FrameFile> read(Node root, Problems problems) {
     FrameReader reader = new FrameReader(problems);
-    Optional<Fields> fields = reader.shape.fields(root, "the frame", List.of("levers", FAULTS));
+    Optional<Fields> fields = reader.shape.fields(root, "the frame", FrameForm.FRAME);
     List<Written> brokenRods =
         fields
             .flatMap(f -> f.get(FAULTS))
-            .flatMap(f -> reader.shape.fields(f, "'" + FAULTS + "'", List.of(BROKEN_RODS)))
+            .flatMap(f -> reader.shape.fields(f, "'" + FAULTS + "'", FrameForm.FAULTS))
             .map(f -> f.needTexts(BROKEN_RODS))
             .orElse(List.of());
     return fields.flatMap(f -> f.need("levers")).map(l -> reader.levers(l, brokenRods));
@@ -67,11 +57,11 @@ final class FrameReader {
       problems.add(
           Message.NOTHING_WRITTEN, node.at(), "the frame has no lever", "write its levers here");
     }
-    if (fields.size() > MOST_LEVERS) {
+    if (fields.size() > FrameForm.MOST_LEVERS) {
       problems.add(
           Message.TOO_MANY_LEVERS,
-          fields.get(MOST_LEVERS).key().at(),
-          "the frame has " + fields.size() + " levers, over the limit of " + MOST_LEVERS,
+          fields.get(FrameForm.MOST_LEVERS).key().at(),
+          "the frame has " + fields.size() + " levers, over the limit of " + FrameForm.MOST_LEVERS,
           "describe one signal box in a spec");
     }
     for (Node.Field field : fields) {
@@ -114,7 +104,7 @@ final class FrameReader {
       return new FrameFile.Lever(field.key(), "", Optional.empty());
     }
     String work = works.get(0);
-    Optional<Fields> fields = shape.fields(field.value(), thing, keys(work));
+    Optional<Fields> fields = shape.fields(field.value(), thing, FrameForm.working(work));
     fields.ifPresent(f -> connections(field.key(), f));
     return new FrameFile.Lever(
         field.key(), fields.map(Fields::label).orElse(""), fields.flatMap(f -> work(work, f)));
@@ -122,20 +112,12 @@ final class FrameReader {
 
   /** What lies between the lever and what it works. */
   private void connections(Written lever, Fields fields) {
-    if (fields.get(DETECTION).isPresent()) {
+    if (fields.mayHave(DETECTION) && fields.get(DETECTION).isPresent()) {
       detections.add(new FrameFile.Detection(lever, fields.needTexts(DETECTION)));
     }
-    fields.word(WORKED, "electrically").ifPresent(w -> electric.add(lever));
-  }
-
-  private static List<String> keys(String work) {
-    return switch (work) {
-      case "signal" -> List.of(work, "for", "slotted", DETECTION, "label");
-      case "points" -> List.of(work, ECONOMICAL, WORKED, "label");
-      case "bolt", "gates", "gate lock" -> List.of(work, "normal", "label");
-      case "release" -> List.of(work, "held while open", "label");
-      default -> List.of(work, "label");
-    };
+    if (fields.mayHave(WORKED)) {
+      fields.word(WORKED).ifPresent(w -> electric.add(lever));
+    }
   }
 
   private static Optional<FrameFile.Work> work(String work, Fields fields) {
@@ -153,10 +135,7 @@ final class FrameReader {
       }
       case "gates" -> {
         boolean across =
-            fields
-                .needWord("normal", ACROSS_ROAD, "across the line")
-                .filter(w -> w.text().equals(ACROSS_ROAD))
-                .isPresent();
+            fields.needWord("normal").filter(w -> w.text().equals(ACROSS_ROAD)).isPresent();
         yield fields.text(work).map(crossing -> new FrameFile.OfGates(crossing, across));
       }
       case "gate lock" -> {
@@ -174,6 +153,6 @@ final class FrameReader {
   }
 
   private static boolean normallyIn(Fields fields) {
-    return fields.needWord("normal", "in", "out").filter(w -> w.text().equals("in")).isPresent();
+    return fields.needWord("normal").filter(w -> w.text().equals("in")).isPresent();
   }
 }

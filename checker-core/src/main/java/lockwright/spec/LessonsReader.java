@@ -2,6 +2,7 @@ package lockwright.spec;
 
 import java.util.List;
 import java.util.Optional;
+import lockwright.spec.form.LessonsForm;
 
 /** Reads the form of `lessons.yaml`; `docs/spec.md`. */
 final class LessonsReader {
@@ -23,10 +24,7 @@ final class LessonsReader {
 
   static Optional<LessonsFile> read(Node root, Problems problems) {
     LessonsReader reader = new LessonsReader(problems);
-    return reader
-        .shape
-        .fields(root, "the lessons", List.of(INTRODUCTION, CLOSING, LESSONS, WHY_NOT))
-        .map(reader::lessons);
+    return reader.shape.fields(root, "the lessons", LessonsForm.LESSONS).map(reader::lessons);
   }
 
   private LessonsFile lessons(Fields fields) {
@@ -39,10 +37,7 @@ final class LessonsReader {
 
   private Optional<LessonsFile.InLesson> inLesson(Node.Field field) {
     return shape
-        .fields(
-            field.value(),
-            "the lesson " + field.key().quoted(),
-            List.of(INTRODUCTION, CLOSING, STEPS))
+        .fields(field.value(), "the lesson " + field.key().quoted(), LessonsForm.LESSON)
         .map(f -> new LessonsFile.InLesson(field.key(), words(f)));
   }
 
@@ -60,10 +55,7 @@ final class LessonsReader {
   private Optional<LessonsFile.WhyNot> whyNot(Node.Field field) {
     String thing = "the question " + field.key().quoted();
     return shape
-        .fields(
-            field.value(),
-            thing,
-            List.of("first", "reversed", PULL, REPLACE, INTRODUCTION, CLOSING, STEPS))
+        .fields(field.value(), thing, LessonsForm.WHY_NOT)
         .flatMap(f -> whyNot(field.key(), thing, f));
   }
 

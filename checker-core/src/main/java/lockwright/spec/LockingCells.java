@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import lockwright.spec.form.LockingForm;
 
 /** Reads the cells of a locking table; the same in both of its files. */
 final class LockingCells {
@@ -15,19 +15,9 @@ final class LockingCells {
   static final String NOTE = "note";
 
   /** The columns that hold locks, and last those that hold the converse of locks. */
-  static final List<String> LOCKS =
-      List.of(
-          RELEASED_BY,
-          "locks",
-          "locks both ways",
-          "while normal locks both ways",
-          "starts only with normal",
-          "not again before",
-          LockingFile.RELEASES,
-          LockingFile.LOCKED_BY);
+  static final List<String> LOCKS = LockingForm.LOCKS;
 
-  static final List<String> COLUMNS =
-      Stream.of(List.of(LEVER), LOCKS, List.of(WHEN, HOLDS, NOTE)).flatMap(List::stream).toList();
+  static final List<String> COLUMNS = LockingForm.ROW.names();
 
   private static final Pattern COMMA = Pattern.compile(",");
   private static final Pattern OR = Pattern.compile("\\s+or\\s+");

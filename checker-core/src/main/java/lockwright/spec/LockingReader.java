@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lockwright.spec.form.LockingForm;
 
 /** Reads the form of `locking.yaml` or `locking.csv`; `docs/spec.md`. */
 final class LockingReader {
@@ -31,7 +32,7 @@ final class LockingReader {
     LockingReader reader = new LockingReader(problems);
     return reader
         .shape
-        .fields(root, "the locking", List.of("locking"))
+        .fields(root, "the locking", LockingForm.LOCKING)
         .flatMap(fields -> fields.need("locking"))
         .map(node -> new LockingFile(root.at(), reader.yamlRows(node)));
   }
@@ -46,7 +47,7 @@ final class LockingReader {
     List<LockingFile.Row> rows = new ArrayList<>();
     for (Node item : shape.list(node, "'locking'")) {
       shape
-          .fields(item, "a row of the locking", LockingCells.COLUMNS)
+          .fields(item, "a row of the locking", LockingForm.ROW)
           .map(this::yamlRow)
           .ifPresent(rows::addAll);
     }

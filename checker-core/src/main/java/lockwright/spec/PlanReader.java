@@ -7,24 +7,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import lockwright.spec.PlanFile.Pair;
+import lockwright.spec.form.PlanForm;
 
 /** Reads the form of `plan.yaml`; `docs/spec.md`. */
 final class PlanReader {
-  private static final List<String> KEYS =
-      List.of(
-          "lockwright",
-          "box",
-          "tracks",
-          "joints",
-          "points",
-          "crossings",
-          "signals",
-          "limits",
-          "limits of shunt",
-          "ground frames",
-          "level crossings",
-          "passenger",
-          "overlaps");
   private static final Pattern PLUS = Pattern.compile("\\+");
   private static final Pattern INTO = Pattern.compile(">");
   private static final int LONGEST_PAIR = 200;
@@ -39,7 +25,7 @@ final class PlanReader {
 
   static Optional<PlanFile> read(Node root, Problems problems) {
     PlanReader reader = new PlanReader(problems);
-    return reader.shape.fields(root, "the plan", KEYS).map(reader::plan);
+    return reader.shape.fields(root, "the plan", PlanForm.PLAN).map(reader::plan);
   }
 
   /** Must be written, be it {@code []}: left out by mistake, no bolt would be asked for. */
@@ -131,10 +117,7 @@ final class PlanReader {
 
   private Optional<PlanFile.Points> points(Node.Field field) {
     return shape
-        .fields(
-            field.value(),
-            "points " + field.key().quoted(),
-            List.of("toe", "normal", "reverse", "label"))
+        .fields(field.value(), "points " + field.key().quoted(), PlanForm.POINTS)
         .map(
             f ->
                 new PlanFile.Points(
@@ -167,19 +150,16 @@ final class PlanReader {
 
   private Optional<PlanFile.Signal> signal(Node.Field field) {
     return shape
-        .fields(
-            field.value(),
-            "signal " + field.key().quoted(),
-            List.of("at", "arm", "for", "fixed", "label"))
+        .fields(field.value(), "signal " + field.key().quoted(), PlanForm.SIGNAL)
         .map(
             f ->
                 new PlanFile.Signal(
                     field.key(),
                     f.label(),
                     f.need("at").flatMap(n -> pair(n, INTO, "the place of a signal", "a > b")),
-                    f.needWord("arm", "stop", "distant", "shunting", "calling-on"),
+                    f.needWord("arm"),
                     f.get("for").isPresent() ? f.needTexts("for") : List.of(),
-                    f.word("fixed", "yes", "no").filter(w -> w.text().equals("yes"))));
+                    f.word("fixed").filter(w -> w.text().equals("yes"))));
   }
 
   private Optional<PlanFile.Limit> limit(Node.Field field) {
@@ -189,7 +169,7 @@ final class PlanReader {
             shape.word(
                 field.value(),
                 "the limit of track " + field.key().quoted(),
-                List.of("block", "buffer stop", "limit of plan"))));
+                PlanForm.LIMIT.words())));
   }
 
   private Optional<PlanFile.Overlaps> overlaps(Node.Field field) {
@@ -213,13 +193,13 @@ final class PlanReader {
 
   private Optional<PlanFile.GroundFrame> groundFrame(Node.Field field) {
     return shape
-        .fields(field.value(), "ground frame " + field.key().quoted(), List.of("points", "label"))
+        .fields(field.value(), "ground frame " + field.key().quoted(), PlanForm.GROUND_FRAME)
         .map(f -> new PlanFile.GroundFrame(field.key(), f.label(), f.needTexts("points")));
   }
 
   private Optional<PlanFile.LevelCrossing> levelCrossing(Node.Field field) {
     return shape
-        .fields(field.value(), "level crossing " + field.key().quoted(), List.of("tracks", "label"))
+        .fields(field.value(), "level crossing " + field.key().quoted(), PlanForm.LEVEL_CROSSING)
         .map(f -> new PlanFile.LevelCrossing(field.key(), f.label(), f.needTexts("tracks")));
   }
 

@@ -1,14 +1,14 @@
 package lockwright.spec;
 
 import java.util.List;
-import java.util.stream.Stream;
+import lockwright.spec.form.FrameForm;
 
 /**
  * Reads a push-pull lever of {@code frame.yaml} as its two ways, {@code 5-pull} and {@code 5-push};
  * `docs/meaning.md` 2.7.
  */
 record PushPull(Problems problems, Shape shape) {
-  private static final List<String> WAYS = List.of("pull", "push");
+  private static final List<String> WAYS = FrameForm.PUSH_PULL.names();
 
   /** Whether a lever is written as one. */
   static boolean is(Node.Field lever) {
@@ -20,7 +20,7 @@ record PushPull(Problems problems, Shape shape) {
   List<Node.Field> ways(Node.Field lever) {
     String thing = "lever " + lever.key().quoted();
     Node.Mapping written = (Node.Mapping) lever.value();
-    shape.fields(written, thing, WAYS);
+    shape.fields(written, thing, FrameForm.PUSH_PULL);
     for (String way : WAYS) {
       boolean works =
           written.fields().stream()
@@ -43,7 +43,7 @@ record PushPull(Problems problems, Shape shape) {
   }
 
   private static boolean moves(Node.Mapping work) {
-    return Stream.of("closing", "out of use")
+    return FrameForm.NEVER_OF_A_WAY.stream()
         .noneMatch(no -> work.fields().stream().anyMatch(f -> f.key().text().equals(no)));
   }
 

@@ -3,25 +3,11 @@ package lockwright.spec;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lockwright.spec.form.SectionsForm;
 
 /** Reads the form of `sections.yaml`; `docs/spec.md`. */
 final class SectionsReader {
-  static final int MOST_TOKENS = 200;
   private static final Pattern COUNT = Pattern.compile("[1-9][0-9]{0,2}");
-  private static final List<String> KEYS =
-      List.of(
-          "track",
-          "working",
-          "tokens",
-          "instruments",
-          "unattended",
-          "consent",
-          "plunge while withdrawing",
-          "phase reverses",
-          "irregular withdrawal",
-          "release",
-          "within",
-          "ground frames");
 
   private final Problems problems;
   private final Shape shape;
@@ -35,7 +21,7 @@ final class SectionsReader {
     SectionsReader reader = new SectionsReader(problems);
     return reader
         .shape
-        .fields(root, "the sections", List.of("sections"))
+        .fields(root, "the sections", SectionsForm.SECTIONS)
         .flatMap(fields -> fields.need("sections").map(node -> reader.sections(fields)));
   }
 
@@ -48,34 +34,37 @@ final class SectionsReader {
 
   private Optional<SectionsFile.Section> section(Node.Field field) {
     return shape
-        .fields(field.value(), "section " + field.key().quoted(), KEYS)
+        .fields(field.value(), "section " + field.key().quoted(), SectionsForm.SECTION)
         .map(
             f ->
                 new SectionsFile.Section(
                     field.key(),
                     f.needText("track"),
-                    f.needWord("working", "electric token", "electric tablet", "electric staff"),
+                    f.needWord("working"),
                     f.needText("tokens").flatMap(this::tokens),
                     f.needTexts("instruments"),
                     f.texts("unattended"),
                     f.each("consent", this::consent),
                     f.yes("plunge while withdrawing", true),
-                    f.word("phase reverses", "at the end", "at the start"),
-                    f.word("irregular withdrawal", "never", "once", "any"),
+                    f.word("phase reverses"),
+                    f.word("irregular withdrawal"),
                     f.get("release").flatMap(node -> release(node, field.key())),
                     f.texts("within"),
                     f.each("ground frames", this::lock)));
   }
 
   private Optional<Integer> tokens(Written count) {
-    if (COUNT.matcher(count.text()).matches() && Integer.parseInt(count.text()) <= MOST_TOKENS) {
+    if (COUNT.matcher(count.text()).matches()
+        && Integer.parseInt(count.text()) <= SectionsForm.MOST_TOKENS) {
       return Optional.of(Integer.parseInt(count.text()));
     }
     problems.add(
         Message.SECTION_TOKENS,
         count.at(),
         count.quoted() + " is no number of tokens",
-        "write a whole number from 1 to the limit of " + MOST_TOKENS + ", in digits alone");
+        "write a whole number from 1 to the limit of "
+            + SectionsForm.MOST_TOKENS
+            + ", in digits alone");
     return Optional.empty();
   }
 
@@ -86,16 +75,10 @@ final class SectionsReader {
 
   private Optional<SectionsFile.Release> release(Node node, Written section) {
     return shape
-        .fields(
-            node,
-            "the release of section " + section.quoted(),
-            List.of("levers", "lasts", "begins"))
+        .fields(node, "the release of section " + section.quoted(), SectionsForm.RELEASE)
         .map(
             f ->
-                new SectionsFile.Release(
-                    f.needTexts("levers"),
-                    f.word("lasts", "until used", "until put in here", "until put in"),
-                    f.word("begins", "either", "locked", "given")));
+                new SectionsFile.Release(f.needTexts("levers"), f.word("lasts"), f.word("begins")));
   }
 
   private Optional<SectionsFile.Lock> lock(Node.Field field) {
@@ -103,14 +86,8 @@ final class SectionsReader {
         .fields(
             field.value(),
             "ground frame " + field.key().quoted() + " of a section",
-            List.of("held while open"))
-        .map(
-            f ->
-                new SectionsFile.Lock(
-                    field.key(),
-                    f.needWord("held while open", "yes", "no")
-                        .filter(w -> w.text().equals("yes"))
-                        .isPresent()));
+            SectionsForm.LOCK)
+        .map(f -> new SectionsFile.Lock(field.key(), f.needYes("held while open")));
   }
 
   private void names(String kind, List<Written> names) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lockwright.spec.form.Form;
 
 /** Takes a located tree apart, and tells where it has not the form that a file must have. */
 final class Shape {
@@ -15,7 +16,8 @@ final class Shape {
   }
 
   /** A mapping whose keys are fixed; unknown ones are told. Empty if it is no mapping. */
-  Optional<Fields> fields(Node node, String thing, List<String> keys) {
+  Optional<Fields> fields(Node node, String thing, Form.Mapping form) {
+    List<String> keys = form.names();
     if (!(node instanceof Node.Mapping mapping)) {
       wrongKind(
           node, thing, "the keys " + String.join(", ", keys), "each with a colon and a value");
@@ -31,7 +33,7 @@ final class Shape {
                 field.key().text(), keys, "use only these keys: " + String.join(", ", keys)));
       }
     }
-    return Optional.of(new Fields(this, mapping, thing));
+    return Optional.of(new Fields(this, mapping, thing, form));
   }
 
   /** A mapping whose keys are names given by the author. */

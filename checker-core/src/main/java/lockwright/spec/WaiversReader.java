@@ -1,18 +1,17 @@
 package lockwright.spec;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lockwright.spec.form.WaiversForm;
 
 /** Reads the form of `waivers.yaml`; `docs/spec.md`. */
 final class WaiversReader {
   private static final String EXPECTED = "expected";
   private static final String WAIVED = "waived";
   private static final String EXEMPTED = "exempted";
-  private static final String[] VERDICTS = {"broken", "empty", "impossible", "undecided"};
 
   private final Problems problems;
   private final Shape shape;
@@ -24,10 +23,7 @@ final class WaiversReader {
 
   static Optional<WaiversFile> read(Node root, Problems problems) {
     WaiversReader reader = new WaiversReader(problems);
-    return reader
-        .shape
-        .fields(root, "the waivers", List.of(EXPECTED, WAIVED, EXEMPTED))
-        .map(reader::waivers);
+    return reader.shape.fields(root, "the waivers", WaiversForm.WAIVERS).map(reader::waivers);
   }
 
   private WaiversFile waivers(Fields fields) {
@@ -64,7 +60,7 @@ final class WaiversReader {
 
   private Optional<WaiversFile.Item> exempted(Node.Field field) {
     return shape
-        .fields(field.value(), "the exemption of " + field.key().quoted(), List.of("reason"))
+        .fields(field.value(), "the exemption of " + field.key().quoted(), WaiversForm.EXEMPTED)
         .map(
             f ->
                 new WaiversFile.Item(
@@ -78,12 +74,12 @@ final class WaiversReader {
   private Optional<WaiversFile.Item> expected(Node.Field field) {
     String thing = "what is expected of " + field.key().quoted();
     return shape
-        .fields(field.value(), thing, List.of("verdict", "reason"))
+        .fields(field.value(), thing, WaiversForm.EXPECTED)
         .map(
             f ->
                 new WaiversFile.Item(
                     field.key(),
-                    f.needWord("verdict", VERDICTS),
+                    f.needWord("verdict"),
                     f.needText("reason"),
                     Optional.empty(),
                     Optional.empty()));
@@ -92,12 +88,12 @@ final class WaiversReader {
   private Optional<WaiversFile.Item> waived(Node.Field field) {
     String thing = "the waiver of " + field.key().quoted();
     return shape
-        .fields(field.value(), thing, List.of("verdict", "reason", "role", "until"))
+        .fields(field.value(), thing, WaiversForm.WAIVED)
         .map(
             f ->
                 new WaiversFile.Item(
                     field.key(),
-                    f.needWord("verdict", VERDICTS),
+                    f.needWord("verdict"),
                     f.needText("reason"),
                     f.needText("role"),
                     f.needText("until").flatMap(this::date)));
