@@ -180,7 +180,7 @@ class SchemaTest {
     return json(YamlReader.read("file.yaml", yaml, new Problems()).orElseThrow(), numbers);
   }
 
-  private static JsonNode json(Node node, boolean numbers) {
+  static JsonNode json(Node node, boolean numbers) {
     JsonNodeFactory json = JsonNodeFactory.instance;
     if (node instanceof Node.Mapping mapping) {
       ObjectNode object = json.objectNode();

@@ -70,7 +70,7 @@ public final class LockingForm {
           List.of(new Rule.AtLeastOne(LOCKS), new Rule.Asks("holds", "yes", "when")));
 
   public static final Mapping LOCKING =
-      new Mapping(Key.need("locking", new Items(ROW, 1, 0, false)));
+      new Mapping(Key.need("locking", new Items(ROW, 0, 0, false)));
 
   static final FileForm FILE =
       new FileForm(
