@@ -98,9 +98,14 @@ record FormMutants(String what, Node root) {
               .filter(Form.Key::needed)
               .allMatch(k -> mapping.fields().stream().anyMatch(f -> is(f, k.name())));
     }
-    return form instanceof Form.Named
-        ? node instanceof Node.Mapping
-        : form instanceof Form.Items == node instanceof Node.Sequence;
+    if (form instanceof Form.Named) {
+      return node instanceof Node.Mapping;
+    }
+    return form instanceof Form.Items
+        ? node instanceof Node.Sequence
+        : node instanceof Node.Scalar scalar
+            && (!(form instanceof Form.Word word)
+                || word.words().contains(scalar.written().text()));
   }
 
   private static boolean is(Node.Field field, String key) {

@@ -11,8 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import lockwright.spec.form.FileForm;
+import lockwright.spec.form.Form;
 import lockwright.spec.form.Schemas;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,6 +34,13 @@ class SchemasAgreeTest {
           "drawing", DrawingReader::read,
           "lessons", LessonsReader::read);
 
+  /** Of several overlaps one without tracks is passed over by the reader; the schema refuses it. */
+  private static final String STRICTER = "overlaps: .+: [0-9]+: empty list";
+
+  /** No box of the tests has the converse of locks. */
+  private static final String CONVERSE =
+      "locking:\n  - {lever: 1, releases: [2, 3], locked by: 4}\n";
+
   static List<FileForm> all() {
     return Schemas.ALL;
   }
@@ -41,30 +52,58 @@ class SchemasAgreeTest {
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(Schemas.text(form));
     List<String> differ = new ArrayList<>();
+    Set<String> missing = new TreeSet<>(keys(form.mapping()));
     int refused = 0;
     int taken = 0;
-    for (Path box :
-        List.of(SpecsOnDisk.EVERY_FORM, SpecsOnDisk.BOXES.resolve("push-pull-shunts"))) {
-      Path file = box.resolve(form.name() + ".yaml");
-      if (!Files.exists(file)) {
-        continue;
-      }
-      Node root =
-          YamlReader.read("file.yaml", Files.readString(file), new Problems()).orElseThrow();
+    for (String file : files(form.name())) {
+      Node root = YamlReader.read("file.yaml", file, new Problems()).orElseThrow();
       for (FormMutants mutant : FormMutants.of(form.mapping(), root)) {
         Problems problems = new Problems();
         READERS.get(form.name()).accept(mutant.root(), problems);
         boolean reader = !problems.isEmpty();
         boolean editor = !schema.validate(SchemaTest.json(mutant.root(), true)).isEmpty();
-        if (reader != editor) {
+        if (reader != editor && !mutant.what().matches(STRICTER)) {
           differ.add(mutant.what() + ": " + (reader ? problems.sorted() : "taken by the reader"));
         }
+        missing.removeIf(key -> mutant.what().endsWith("without " + key));
         refused += reader ? 1 : 0;
         taken += reader ? 0 : 1;
       }
     }
     assertThat(differ).isEmpty();
+    assertThat(missing).as("keys that no file of these boxes has").isEmpty();
     assertThat(refused).isGreaterThan(5);
     assertThat(taken).isPositive();
+  }
+
+  private static List<String> files(String name) throws IOException {
+    List<String> files = new ArrayList<>();
+    for (Path box : SpecsOnDisk.children(SpecsOnDisk.BOXES)) {
+      Path file = box.resolve(name + ".yaml");
+      if (Files.exists(file)) {
+        files.add(Files.readString(file));
+      }
+    }
+    if (name.equals("locking")) {
+      files.add(CONVERSE);
+    }
+    return files;
+  }
+
+  private static List<String> keys(Form form) {
+    if (form instanceof Form.Shared shared) {
+      return keys(shared.form());
+    } else if (form instanceof Form.OneOf either) {
+      return either.forms().stream().flatMap(one -> keys(one).stream()).toList();
+    } else if (form instanceof Form.Items items) {
+      return keys(items.item());
+    } else if (form instanceof Form.Named named) {
+      return keys(named.each());
+    } else if (form instanceof Form.Mapping mapping) {
+      return mapping.keys().stream()
+          .flatMap(key -> Stream.concat(Stream.of(key.name()), keys(key.form()).stream()))
+          .toList();
+    }
+    return List.of();
   }
 }
