@@ -26,10 +26,11 @@ final class Combinations {
   Combinations(ValueClasses classes, BitSet some, int[] values) {
     this.classes = classes;
     places = some.stream().toArray();
-    choices =
-        some.stream()
-            .mapToObj(q -> classes.members(q, classes.of(q, values[q])))
-            .toArray(int[][]::new);
+    choices = new int[places.length][];
+    for (int i = 0; i < places.length; i++) {
+      int q = places[i];
+      choices[i] = classes.members(q, classes.of(q, values[q]));
+    }
   }
 
   /** How many there are; the greatest long, where there are more. */

@@ -133,6 +133,15 @@ final class Enumeration implements Checker {
       return Combinations.times(ofOthers.count(), ofMembers(values).count());
     }
 
+    /** At most so many, whatever the values. */
+    long most() {
+      long most = ofOthers.count();
+      for (int q = members.nextSetBit(0); q >= 0; q = members.nextSetBit(q + 1)) {
+        most = Combinations.times(most, classes.largest(q));
+      }
+      return most;
+    }
+
     private Combinations ofMembers(int[] values) {
       return new Combinations(classes, members, values);
     }
@@ -173,6 +182,13 @@ final class Enumeration implements Checker {
   }
 
   private boolean littleWork(List<Open> all) {
+    long most = 0;
+    for (Open open : all) {
+      most = Combinations.plus(most, Combinations.times(open.most(), inside().cardinality()));
+    }
+    if (most <= MOST_WORK) {
+      return true;
+    }
     long[] work = {0};
     int[] values = new int[quantities.size()];
     return !findInside(

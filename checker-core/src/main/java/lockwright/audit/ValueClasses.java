@@ -18,10 +18,14 @@ final class ValueClasses {
   private final int[][] classes;
   private final int[] numbers;
 
+  /** Of each quantity, the values of each class; null where not asked for since it was split. */
+  private final int[][][] members;
+
   /** Nothing is told apart. */
   ValueClasses(List<Quantity> quantities) {
     classes = new int[quantities.size()][];
     numbers = new int[classes.length];
+    members = new int[classes.length][][];
     for (int q = 0; q < classes.length; q++) {
       classes[q] = new int[quantities.get(q).values().size()];
       numbers[q] = 1;
@@ -70,10 +74,25 @@ final class ValueClasses {
     return classes[quantity][value];
   }
 
-  /** The values of one class. */
+  /** The values of one class; not to be changed. */
   int[] members(int quantity, int number) {
-    int[] own = classes[quantity];
-    return IntStream.range(0, own.length).filter(v -> own[v] == number).toArray();
+    return members(quantity)[number];
+  }
+
+  /** How many values the largest class has. */
+  int largest(int quantity) {
+    return Arrays.stream(members(quantity)).mapToInt(some -> some.length).max().orElse(0);
+  }
+
+  private int[][] members(int quantity) {
+    if (members[quantity] == null) {
+      int[] own = classes[quantity];
+      members[quantity] =
+          IntStream.range(0, numbers[quantity])
+              .mapToObj(c -> IntStream.range(0, own.length).filter(v -> own[v] == c).toArray())
+              .toArray(int[][]::new);
+    }
+    return members[quantity];
   }
 
   /** One value of each class. */
@@ -98,6 +117,7 @@ final class ValueClasses {
       own[v] = renumbered[part];
     }
     numbers[quantity] = count;
+    members[quantity] = null;
   }
 
   private static List<Condition.OneOf> sets(Condition condition) {

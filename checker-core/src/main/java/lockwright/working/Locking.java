@@ -1,7 +1,9 @@
 package lockwright.working;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +17,7 @@ final class Locking {
   private final Apparatus apparatus;
   private final boolean allPiecesHold;
   private final List<Entry> present;
+  private final Map<String, List<Entry>> naming = new HashMap<>();
 
   /**
    * @param allPiecesHold whether every entry with conditions holds its levers, marked or not
@@ -40,14 +43,17 @@ final class Locking {
             .filter(i -> i != at)
             .mapToObj(box.locking()::get)
             .toList();
+    for (Entry entry : present) {
+      if (!entry.kind().ofMovement()) {
+        leversOf(entry)
+            .forEach(l -> naming.computeIfAbsent(l, lever -> new ArrayList<>()).add(entry));
+      }
+    }
   }
 
   /** The entries of 3.1 that name a lever, as any of their levers, in the order of the table. */
   List<Entry> naming(String lever) {
-    return present.stream()
-        .filter(e -> !e.kind().ofMovement())
-        .filter(e -> leversOf(e).contains(lever))
-        .toList();
+    return List.copyOf(naming.getOrDefault(lever, List.of()));
   }
 
   /** The rules of movement, 3.4, that stand under a lever. */

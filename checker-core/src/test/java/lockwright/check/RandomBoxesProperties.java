@@ -93,7 +93,7 @@ class RandomBoxesProperties {
     boolean withhold = random.nextInt(3) == 0;
     boolean onZ3 = random.nextInt(80) == 0;
     boolean restoring = Math.floorMod(seed, 4) == 0;
-    boolean merging = Math.floorMod(seed, 3) == 0;
+    boolean merging = Math.floorMod(seed, 6) == 0;
     Check check =
         new Check(
             new Limits(120, 0, 6),

@@ -2,9 +2,11 @@ package lockwright.proof.pdr;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import lockwright.system.Among;
 import lockwright.system.Clause;
+import lockwright.system.Term;
 import lockwright.system.Transition;
 import lockwright.system.Variable;
 
@@ -45,6 +47,36 @@ record Cube(List<Among> parts) {
       }
     }
     return -1;
+  }
+
+  /** The index of a part whose values a term plainly excludes, by a value asked for; or -1. */
+  int firstApart(Term term) {
+    if (term instanceof Term.Is is) {
+      for (int i = 0; i < parts.size(); i++) {
+        if (parts.get(i).variable() == is.variable()
+            && !parts.get(i).values().contains(is.value())) {
+          return i;
+        }
+      }
+    } else if (term instanceof Term.And and) {
+      for (Term one : and.terms()) {
+        int apart = firstApart(one);
+        if (apart >= 0) {
+          return apart;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /** Whether, part by part with the same variables, some part has no value of the other's. */
+  boolean apart(Cube other) {
+    for (int i = 0; i < parts.size(); i++) {
+      if (Collections.disjoint(parts.get(i).values(), other.parts.get(i).values())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether every state of the other is one of this. */

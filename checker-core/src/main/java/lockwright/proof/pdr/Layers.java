@@ -3,13 +3,11 @@ package lockwright.proof.pdr;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lockwright.proof.Moment;
 import lockwright.solver.Solver;
 import lockwright.solver.Solver.Answer;
-import lockwright.system.Among;
 import lockwright.system.Clause;
 import lockwright.system.Term;
 import lockwright.system.Transition;
@@ -107,8 +105,7 @@ final class Layers {
    *     the layer a transition leads into the cube of these parts only
    */
   Predecessor predecessor(Cube cube, int layer, BitSet needed) {
-    int outside = solver.variable();
-    moment.add(cube.negation(system.variables()), -outside);
+    int outside = 0;
     try {
       for (int t = 0; t < system.transitions().size(); t++) {
         Transition transition = system.transitions().get(t);
@@ -120,8 +117,19 @@ final class Layers {
           needed.set(before.nowhere());
           continue;
         }
+        int excluded = before.firstApart(transition.guard());
+        if (excluded >= 0) {
+          needed.set(excluded);
+          continue;
+        }
         List<Integer> assumptions = layer(layer);
-        assumptions.add(outside);
+        if (!before.apart(cube)) {
+          if (outside == 0) {
+            outside = solver.variable();
+            moment.add(cube.negation(system.variables()), -outside);
+          }
+          assumptions.add(outside);
+        }
         assumptions.add(moment.literal(transition.guard()));
         if (satisfiable(assumptions, before, needed)) {
           return new Predecessor(moment.state(), t);
@@ -129,49 +137,26 @@ final class Layers {
       }
       return null;
     } finally {
-      solver.clause(-outside);
+      if (outside != 0) {
+        solver.clause(-outside);
+      }
     }
   }
 
   /** As many states around a state as all make a transition into a cube. */
   Cube into(int[] state, int transition, Cube cube) {
     Transition made = system.transitions().get(transition);
-    List<Integer> not = new ArrayList<>();
-    not.add(-moment.literal(made.guard()));
-    for (Among part : cube.before(made).parts()) {
-      moment.conjuncts(part).forEach(literal -> not.add(-literal));
-    }
-    return widened(state, not);
+    Around around = new Around(state, system.variables());
+    around.keep(made.guard());
+    cube.before(made).parts().forEach(around::keep);
+    return around.cube();
   }
 
   /** As many states around a state as all satisfy a term. */
   Cube around(int[] state, Term term) {
-    return widened(state, List.of(-moment.literal(term)));
-  }
-
-  /** Asks: state and not what it satisfies; the answer no rests on a part of the state only. */
-  private Cube widened(int[] state, List<Integer> not) {
-    int violated = solver.variable();
-    List<Integer> clause = new ArrayList<>(not);
-    clause.add(-violated);
-    solver.clause(Moment.ints(clause));
-    Map<Integer, Integer> variables = new LinkedHashMap<>();
-    for (int v = 0; v < state.length; v++) {
-      variables.put(moment.literal(v, state[v]), v);
-    }
-    List<Integer> assumptions = new ArrayList<>(variables.keySet());
-    assumptions.add(violated);
-    if (satisfiable(assumptions)) {
-      throw new IllegalStateException("a state does not satisfy what the solver said it does");
-    }
-    List<Integer> needed = new ArrayList<>();
-    for (int literal : solver.core()) {
-      if (variables.containsKey(literal)) {
-        needed.add(variables.get(literal));
-      }
-    }
-    solver.clause(-violated);
-    return new Cube(needed.stream().sorted().map(v -> new Among(v, List.of(state[v]))).toList());
+    Around around = new Around(state, system.variables());
+    around.keep(term);
+    return around.cube();
   }
 
   private List<Integer> layer(int layer) {

@@ -199,7 +199,7 @@ final class Rows {
       restore(rows);
       line.row = candidate;
       renumber();
-      double cost = cost();
+      double cost = cost(least);
       if (cost < least) {
         least = cost;
         bestRows = rows();
@@ -220,7 +220,12 @@ final class Rows {
   }
 
   private double cost() {
-    double cost = spoilt();
+    return cost(Double.MAX_VALUE);
+  }
+
+  /** What it costs, or if that is so much or more, at least so much: then it is not worked out. */
+  private double cost(double limit) {
+    double cost = 0;
     double most = 0;
     for (Line line : placed) {
       most = Math.max(most, line.row);
@@ -234,19 +239,25 @@ final class Rows {
       boolean wrong = line.passenger() ? fromMain < 0 : fromMain > 0;
       cost += wrong ? WRONG_SIDE : 0;
     }
-    return cost + NEW_ROW * most;
+    cost += NEW_ROW * most;
+    return cost + spoilt(limit - cost);
   }
 
   /** What of the cost makes a diagram hard to read: lines that cross, meet or overlap. */
   private double spoilt() {
+    return spoilt(Double.MAX_VALUE);
+  }
+
+  /** The same; if it is so much or more, at least so much. */
+  private double spoilt(double limit) {
     double cost = 0;
     List<Slant> slants = slants();
-    for (int i = 0; i < placed.size(); i++) {
+    for (int i = 0; i < placed.size() && cost < limit; i++) {
       for (int j = 0; j < i; j++) {
         cost += overlap(placed.get(i), placed.get(j)) ? OVERLAP : 0;
       }
     }
-    for (int i = 0; i < slants.size(); i++) {
+    for (int i = 0; i < slants.size() && cost < limit; i++) {
       Slant slant = slants.get(i);
       for (Line line : placed) {
         cost += crosses(slant, line) ? CROSSING : 0;

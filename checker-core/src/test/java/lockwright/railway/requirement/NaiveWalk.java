@@ -26,10 +26,13 @@ import lockwright.railway.layout.TrackEnd;
  */
 final class NaiveWalk {
   /** From one end to another; over: "", "x x1", "p p2 N facing". */
-  record Edge(TrackEnd left, TrackEnd entered, String over) {
+  record Edge(TrackEnd left, TrackEnd entered, String over, List<String> words) {
+    Edge(TrackEnd left, TrackEnd entered, String over) {
+      this(left, entered, over, List.of(over.split(" ")));
+    }
+
     String at(int word) {
-      String[] words = over.split(" ");
-      return word < words.length ? words[word] : "";
+      return word < words.size() ? words.get(word) : "";
     }
 
     boolean facing() {

@@ -8,7 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import lockwright.check.Check;
@@ -112,6 +114,8 @@ final class Results {
           ENTRIES,
           ENTRIES_UNDECIDED);
 
+  private static final Map<Findings, JsonNode> WRITTEN = new IdentityHashMap<>();
+
   private Results() {}
 
   private static Box controlled(Box box) {
@@ -174,7 +178,12 @@ final class Results {
     }
   }
 
+  /** What is written of them, written once. */
   static JsonNode json(Findings findings) {
+    return WRITTEN.computeIfAbsent(findings, Results::read).deepCopy();
+  }
+
+  private static JsonNode read(Findings findings) {
     try {
       return new JsonMapper().readTree(text(findings));
     } catch (JsonProcessingException e) {
