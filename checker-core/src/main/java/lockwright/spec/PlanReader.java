@@ -176,19 +176,25 @@ final class PlanReader {
     String thing = "the overlaps of signal " + field.key().quoted();
     List<List<Written>> all = new ArrayList<>();
     for (Node one : shape.list(field.value(), thing)) {
-      List<Written> tracks = shape.texts(one, "an overlap of signal " + field.key().quoted());
+      String of = "an overlap of signal " + field.key().quoted();
+      refuseNoOverlap(one, of);
+      List<Written> tracks = shape.texts(one, of);
       if (!tracks.isEmpty()) {
         all.add(tracks);
       }
     }
-    if (all.isEmpty() && field.value() instanceof Node.Sequence list) {
+    refuseNoOverlap(field.value(), thing);
+    return Optional.of(new PlanFile.Overlaps(field.key(), all));
+  }
+
+  private void refuseNoOverlap(Node node, String thing) {
+    if (node instanceof Node.Sequence list && list.items().isEmpty()) {
       problems.add(
           Message.NOTHING_WRITTEN,
           list.at(),
           "nothing is written for " + thing,
           "write each overlap as a list of its tracks: [[a, b]]");
     }
-    return Optional.of(new PlanFile.Overlaps(field.key(), all));
   }
 
   private Optional<PlanFile.GroundFrame> groundFrame(Node.Field field) {
