@@ -10,8 +10,11 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
+import lockwright.system.Clause;
 import lockwright.system.Target;
 import lockwright.verdict.Trace;
 
@@ -48,6 +51,8 @@ final class FaultyChild {
     TALKS_WHEN_IDLE,
     SLOW
   }
+
+  private static final String PREPARED = "prepared.json";
 
   private final Fault fault;
   private final Path folder;
@@ -89,23 +94,20 @@ final class FaultyChild {
 
   private void answer(String number, String digest) throws Exception {
     Path file = folder.resolve("answer-" + number + ".json");
-    Job job = Wire.read(folder.resolve("job-" + number + ".json"), digest, Job.class);
-    List<Answer.Told> told = job.system().targets().stream().map(FaultyChild::proved).toList();
-    Answer right = new Answer(digest, "none", List.of(List.of()), told);
     String done = secret + " done " + number + " ";
     switch (fault) {
-      case NONE -> say(done + Wire.write(right, file));
+      case NONE -> say(done + write(file));
       case SILENT -> {
-        Wire.write(right, file);
+        write(file);
         putIn();
       }
       case EXIT_ZERO_WITHOUT_MARK -> {
-        Wire.write(right, file);
+        write(file);
         putIn();
         System.exit(0);
       }
       case OUTPUT_CLOSED -> {
-        Wire.write(right, file);
+        write(file);
         putIn();
         out.close();
       }
@@ -114,18 +116,18 @@ final class FaultyChild {
         say(done + digest);
       }
       case MARK_OF_WRONG_DIGEST -> {
-        Wire.write(right, file);
+        write(file);
         putIn();
         say(done + digest);
       }
       case MARK_OF_ANOTHER_NUMBER -> {
-        Wire.write(right, file);
-        String mark = Wire.write(right, folder.resolve("answer-7.json"));
+        write(file);
+        String mark = write(folder.resolve("answer-7.json"));
         putIn();
         say(secret + " done 7 " + mark);
       }
       case MARK_WITHOUT_SECRET -> {
-        String mark = " done " + number + " " + Wire.write(right, file);
+        String mark = " done " + number + " " + write(file);
         say(mark.strip());
         say("00000000-0000-0000-0000-000000000000" + mark);
         say("a copy of " + secret + mark);
@@ -133,30 +135,23 @@ final class FaultyChild {
         System.exit(0);
       }
       case TRUNCATED_ANSWER -> {
-        String mark = Wire.write(right, file);
+        String mark = write(file);
         try (RandomAccessFile half = new RandomAccessFile(file.toFile(), "rw")) {
           half.setLength(half.length() / 2);
         }
         putIn();
         say(done + mark);
       }
-      case ANSWER_TO_ANOTHER_JOB -> {
-        String another = digest.replaceAll("[0-9]", "a");
-        claim(done, new Answer(another, "none", right.certificates(), told), file);
+      case ANSWER_TO_ANOTHER_JOB,
+          ANSWER_WITHOUT_A_TARGET,
+          ANSWER_WITH_A_TARGET_TWICE,
+          ANSWER_OF_TWO_VERDICTS,
+          ANSWER_WITHOUT_ITS_CERTIFICATE,
+          ANSWER_WITH_MORE_AFTER_IT -> {
+        String mark = write(file);
+        putIn();
+        say(done + mark);
       }
-      case ANSWER_WITHOUT_A_TARGET ->
-          claim(done, new Answer(digest, "none", right.certificates(), told.subList(1, 2)), file);
-      case ANSWER_WITH_A_TARGET_TWICE -> {
-        List<Answer.Told> twice = List.of(told.get(0), told.get(0));
-        claim(done, new Answer(digest, "none", right.certificates(), twice), file);
-      }
-      case ANSWER_OF_TWO_VERDICTS -> {
-        String json = written(right, file).replaceFirst("\"reason\":null", "\"reason\":\"none\"");
-        claim(done, json, file);
-      }
-      case ANSWER_WITHOUT_ITS_CERTIFICATE ->
-          claim(done, new Answer(digest, "none", List.of(), told), file);
-      case ANSWER_WITH_MORE_AFTER_IT -> claim(done, written(right, file) + "{}", file);
       case ANSWER_OF_TWO_GIGABYTES -> {
         try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
           large.setLength(Integer.MAX_VALUE - 100L);
@@ -182,7 +177,7 @@ final class FaultyChild {
         putIn();
       }
       case TALKS_WHEN_IDLE -> {
-        say(done + Wire.write(right, file));
+        say(done + write(file));
         for (int i = 0; i < 20_000; i++) {
           say(secret + " progress " + number + " still here");
         }
@@ -192,32 +187,51 @@ final class FaultyChild {
         say(secret + " progress " + number + " begun");
         Thread.sleep(100);
         say(secret + " progress " + number + " ended");
-        say(done + Wire.write(right, file));
+        say(done + write(file));
       }
       default -> throw new IllegalStateException(fault + " is not of this place");
     }
   }
 
+  /** Writes what was {@linkplain #prepare prepared}, and returns its digest. */
+  private String write(Path file) throws Exception {
+    byte[] bytes = Files.readAllBytes(folder.resolveSibling(PREPARED));
+    Files.write(file, bytes);
+    return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+  }
+
+  /**
+   * Writes beside the children's folders what they answer to a job: that all is proved, right or
+   * with the fault. It is done here, since a process that reads and writes JSON takes long to
+   * start.
+   */
+  static void prepare(Fault fault, Job job, Path within) throws IOException {
+    Path file = within.resolve(PREPARED);
+    String digest = Wire.write(job, file);
+    List<Answer.Told> told = job.system().targets().stream().map(FaultyChild::proved).toList();
+    List<List<Clause>> certificates = List.of(List.of());
+    String another = digest.replaceAll("[0-9]", "a");
+    Answer answer =
+        switch (fault) {
+          case ANSWER_TO_ANOTHER_JOB -> new Answer(another, "none", certificates, told);
+          case ANSWER_WITHOUT_A_TARGET ->
+              new Answer(digest, "none", certificates, told.subList(1, 2));
+          case ANSWER_WITH_A_TARGET_TWICE ->
+              new Answer(digest, "none", certificates, List.of(told.get(0), told.get(0)));
+          case ANSWER_WITHOUT_ITS_CERTIFICATE -> new Answer(digest, "none", List.of(), told);
+          default -> new Answer(digest, "none", certificates, told);
+        };
+    Wire.write(answer, file);
+    String json = Files.readString(file);
+    if (fault == Fault.ANSWER_OF_TWO_VERDICTS) {
+      Files.writeString(file, json.replaceFirst("\"reason\":null", "\"reason\":\"none\""));
+    } else if (fault == Fault.ANSWER_WITH_MORE_AFTER_IT) {
+      Files.writeString(file, json + "{}");
+    }
+  }
+
   private static Answer.Told proved(Target target) {
     return new Answer.Told(target.name(), 0, (Trace) null, false, null, "faulty");
-  }
-
-  private void claim(String done, Answer answer, Path file) throws IOException {
-    String mark = Wire.write(answer, file);
-    putIn();
-    say(done + mark);
-  }
-
-  private void claim(String done, String json, Path file) throws IOException {
-    Files.writeString(file, json);
-    String mark = Wire.digest(Files.readAllBytes(file));
-    putIn();
-    say(done + mark);
-  }
-
-  private static String written(Answer answer, Path file) throws IOException {
-    Wire.write(answer, file);
-    return Files.readString(file);
   }
 
   private void putIn() throws IOException {

@@ -59,8 +59,9 @@ class LostChildTest {
   @MethodSource("faultsInTheTalk")
   void the_job_of_a_faulty_child_is_unknown_and_nothing_of_it_is_left(Fault fault)
       throws Exception {
-    children = firstFaulty(fault, SILENT.contains(fault) ? 3 : 60, 2);
     Job job = job(SILENT.contains(fault) ? 1 : 60);
+    children = firstFaulty(fault, SILENT.contains(fault) ? 3 : 60, 2);
+    FaultyChild.prepare(fault, job, within);
     List<ProcessHandle> first = new ArrayList<>();
 
     Found found = searchAndSee(job, first);
@@ -95,7 +96,7 @@ class LostChildTest {
   }
 
   @Test
-  void an_unfit_machine_is_told_from_an_undecided_job() {
+  void an_unfit_machine_is_told_from_an_undecided_job() throws Exception {
     children = firstFaulty(Fault.UNFIT, 60, 1);
     assertThatThrownBy(() -> children.search(job(60), within, DEAF))
         .isInstanceOf(UnfitMachine.class)
@@ -188,6 +189,7 @@ class LostChildTest {
   @EnumSource(names = {"SLOW", "EXIT_ZERO_WITHOUT_MARK"})
   void of_many_questions_all_are_answered_and_few_at_once(Fault fault) throws Exception {
     int most = 2;
+    FaultyChild.prepare(fault, job(60), within);
     children = new Children(new Children.Rules(folder -> command(fault), 60, 2, most));
     AtomicInteger atWork = new AtomicInteger();
     AtomicInteger seen = new AtomicInteger();
@@ -230,7 +232,8 @@ class LostChildTest {
   }
 
   /** Children of which the first has the fault, and the others have none. */
-  private static Children firstFaulty(Fault fault, int start, int grace) {
+  private Children firstFaulty(Fault fault, int start, int grace) throws IOException {
+    FaultyChild.prepare(fault, job(60), within);
     AtomicInteger started = new AtomicInteger();
     return new Children(
         new Children.Rules(
