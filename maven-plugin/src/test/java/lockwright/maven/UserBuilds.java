@@ -36,10 +36,10 @@ class UserBuilds {
   }
 
   @Test
-  void a_copy_of_the_proved_example_is_green() throws Exception {
-    copy(EXAMPLES.resolve("proved/quillby"), place);
+  void a_copy_of_a_proved_example_is_green() throws Exception {
+    copy(EXAMPLES.resolve("proved/corlhaven"), place);
     Build build = verify();
-    assertThat(build.log()).contains("Quillby: 79 requirements of safety proved, 34 possibilities");
+    assertThat(build.log()).contains("Corlhaven: 88 requirements of safety proved, 31 possibilities");
     assertThat(build.exitCode()).isZero();
     assertThat(place.resolve("target/lockwright/result.json")).isNotEmptyFile();
   }
