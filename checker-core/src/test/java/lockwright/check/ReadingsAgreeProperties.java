@@ -285,6 +285,9 @@ class ReadingsAgreeProperties {
     private void breaches(Target target, Breach breach, State state) {
       int[] values = in(state);
       same(target.name(), state, target.states().holds(values), breach.state());
+      if (target.makings().isEmpty() && breach.movements().isEmpty()) {
+        return;
+      }
       BitSet made = new BitSet();
       target.makings().stream()
           .filter(m -> m.when().holds(values))

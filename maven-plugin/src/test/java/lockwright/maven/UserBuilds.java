@@ -39,7 +39,8 @@ class UserBuilds {
   void a_copy_of_a_proved_example_is_green() throws Exception {
     copy(EXAMPLES.resolve("proved/corlhaven"), place);
     Build build = verify();
-    assertThat(build.log()).contains("Corlhaven: 88 requirements of safety proved, 31 possibilities");
+    assertThat(build.log())
+        .contains("Corlhaven: 88 requirements of safety proved, 31 possibilities");
     assertThat(build.exitCode()).isZero();
     assertThat(place.resolve("target/lockwright/result.json")).isNotEmptyFile();
   }
