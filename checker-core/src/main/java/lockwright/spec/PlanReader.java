@@ -134,7 +134,7 @@ final class PlanReader {
         .fields(
             field.value(),
             "points " + field.key().quoted(),
-            List.of("toe", "normal", "reverse", "label"))
+            List.of("toe", "normal", "reverse", "worked", "label"))
         .map(
             f ->
                 new PlanFile.Points(
@@ -142,7 +142,8 @@ final class PlanReader {
                     f.label(),
                     f.needText("toe"),
                     f.needText("normal"),
-                    f.needText("reverse")));
+                    f.needText("reverse"),
+                    f.word("worked", "by hand")));
   }
 
   private Optional<PlanFile.Crossing> crossing(Node.Field field) {

@@ -284,6 +284,12 @@ var Apparatus = function (box) {
     });
   }
 
+  // 2.3: points worked by hand that the plunger of this bolt enters with the stroke.
+  function entered(work, to) {
+    return work.kind !== 'bolt' ? [] : to !== (work.normal === 'in' ? 'N' : 'R') ? [] :
+      work.points.filter(function (id) { return pointsOf(id).workedByHand; });
+  }
+
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
   function besides(id, work, from, to) {
     var needs = [];
@@ -346,6 +352,11 @@ var Apparatus = function (box) {
         (from === 'N' ? detected : []).forEach(function (points) {
           if (!detectorClears(points, work, state)) {
             lacks('the detector at points ' + points + ' bars the wire: they, or their bolt, do not lie for the arm');
+          }
+        });
+        entered(work, to).forEach(function (points) {
+          if (state['points ' + points] === 'M') {
+            lacks('the bolt does not enter points ' + points + ', which lie neither way');
           }
         });
         more.forEach(function (need) {
@@ -607,6 +618,11 @@ var Apparatus = function (box) {
       }, 'the points of ground frame ' + frame.id + ' move only with ' +
         (section ? 'a ' + section.token + ' in its lock' : 'lever ' + frame.releaseLever + ' reversed'));
     });
+  });
+  box.layout.points.filter(function (points) { return points.workedByHand; }).forEach(function (points) {
+    freely('points ' + points.id, function (state) {
+      return points.boltLever ? boltWanting(points.id, state) : true;
+    }, 'points ' + points.id + ' are held by their bolt');
   });
   gated.forEach(function (crossing) {
     var end = out(workOf(crossing.gateLever));
