@@ -113,8 +113,7 @@ final class Levers {
       strokes
           .all()
           .forEach(
-              s ->
-                  movements.add(hand ? byHand.stroke(points, s) : groundFrameStroke(points, s)));
+              s -> movements.add(hand ? byHand.stroke(points, s) : groundFrameStroke(points, s)));
     }
     gatesUnderLock()
         .forEach(

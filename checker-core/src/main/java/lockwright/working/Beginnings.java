@@ -58,7 +58,8 @@ final class Beginnings implements Iterable<State> {
     boolean in =
         box.frame().ofBolt(points).filter(l -> ((Work.OfBolt) l.work()).normallyIn()).isPresent();
     if (in) {
-      digits.add(new Digit.Among(
+      digits.add(
+          new Digit.Among(
               quantities.place(quantity),
               List.of(quantity.values().indexOf("N"), quantity.values().indexOf("R"))));
       conditions.add(quantities.is(quantity, "N", "R"));
