@@ -12,6 +12,7 @@ var Apparatus = function (box) {
   var moved = [];
   var controls = box.controls ? box.controls : { conditions: [], leverLocks: [], armControls: [] };
   var answering = box.layout.points.filter(function (points) { return points.workedElectrically; });
+  var byHand = box.layout.points.filter(function (points) { return points.workedByHand; });
   var mayBreak = box.layout.points.filter(function (points) { return points.rodMayBreak; });
 
   function workOf(id) {
@@ -619,7 +620,7 @@ var Apparatus = function (box) {
         (section ? 'a ' + section.token + ' in its lock' : 'lever ' + frame.releaseLever + ' reversed'));
     });
   });
-  box.layout.points.filter(function (points) { return points.workedByHand; }).forEach(function (points) {
+  byHand.forEach(function (points) {
     freely('points ' + points.id, function (state) {
       return points.boltLever ? boltWanting(points.id, state) : true;
     }, 'points ' + points.id + ' are held by their bolt');
@@ -684,6 +685,7 @@ var Apparatus = function (box) {
     });
     gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
     answering.forEach(function (points) { state['points ' + points.id] = 'N'; });
+    byHand.forEach(function (points) { state['points ' + points.id] = 'N'; });
     mayBreak.forEach(function (points) { state['rod of ' + points.id] = 'whole'; });
     box.locking.forEach(function (entry) {
       if (entry.kind === 'not again before') {
