@@ -154,6 +154,10 @@ final class Candidates {
       release(route, groundFrame.id());
       return;
     }
+    if (box.layout().byHand(points)) {
+      bolt(route, points);
+      return;
+    }
     Optional<Lever> lever = box.frame().ofPoints(points);
     if (lever.isEmpty()) {
       return;
@@ -284,6 +288,8 @@ final class Candidates {
       box.frame()
           .ofRelease(ground.id())
           .ifPresent(l -> add(first, Entry.Kind.LOCKS, under(signal), List.of(l.id()), List.of()));
+    } else if (box.layout().byHand(points)) {
+      box.frame().ofBolt(points).ifPresent(b -> bolt(under(signal), b, List.of()));
     } else {
       box.frame()
           .ofPoints(points)

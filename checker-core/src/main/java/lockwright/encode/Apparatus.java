@@ -89,7 +89,7 @@ record Apparatus(Box box, Vocabulary words) {
     throw new IllegalArgumentException("a contact of no known kind: " + contact.words());
   }
 
-  /** What moves points: their lever, or at a ground frame they themselves. */
+  /** What moves points: their lever; at a ground frame, and by hand, they themselves. */
   Quantity mover(String points) {
     return box.frame()
         .ofPoints(points)
@@ -129,7 +129,7 @@ record Apparatus(Box box, Vocabulary words) {
       return Optional.of(words.among(Quantity.rod(points), left.toArray(String[]::new)));
     }
     boolean own =
-        box.layout().pointsOfGroundFrames().containsKey(points) || box.frame().electrically(points);
+        box.layout().pointsBesideLevers().contains(points) || box.frame().electrically(points);
     return own
         ? Optional.of(
             words.among(

@@ -36,6 +36,7 @@ final class Levers {
   private final Turns turns;
   private final CheckedLevers checked;
   private final Rods rods;
+  private final HandPoints byHand;
 
   /**
    * @param acting the entries of the locking table that act
@@ -48,6 +49,7 @@ final class Levers {
     turns = new Turns(acting, box.locking(), words);
     checked = new CheckedLevers(box, words, strokes);
     rods = new Rods(box, words);
+    byHand = new HandPoints(box, words);
   }
 
   void declare() {
@@ -72,6 +74,7 @@ final class Levers {
     all.add(checked.beginning());
     all.add(rods.beginning());
     all.add(turns.beginning());
+    all.add(byHand.beginning());
     box.layout()
         .pointsOfGroundFrames()
         .forEach(
@@ -106,7 +109,11 @@ final class Levers {
       }
     }
     for (String points : pointsInOrderOfPlan()) {
-      strokes.all().forEach(s -> movements.add(groundFrameStroke(points, s)));
+      boolean hand = box.layout().byHand(points);
+      strokes
+          .all()
+          .forEach(
+              s -> movements.add(hand ? byHand.stroke(points, s) : groundFrameStroke(points, s)));
     }
     gatesUnderLock()
         .forEach(
@@ -135,10 +142,7 @@ final class Levers {
   }
 
   private List<String> pointsInOrderOfPlan() {
-    return box.layout().points().stream()
-        .map(p -> p.id())
-        .filter(box.layout().pointsOfGroundFrames()::containsKey)
-        .toList();
+    return box.layout().pointsBesideLevers();
   }
 
   private Movement stroke(Lever lever, Strokes.Stroke stroke) {
@@ -151,6 +155,7 @@ final class Levers {
     does.addAll(turns.does(lever.id(), stroke));
     new Conditions(box, words).atStart(lever.id(), stroke, needs, does);
     needs.addAll(checked.needs(lever, stroke));
+    needs.add(byHand.letsIn(lever, stroke));
     does.addAll(checked.does(lever, stroke));
     if (stroke.from() == Position.N) {
       otherWay(lever).ifPresent(o -> needs.add(words.is(o, Position.N)));
@@ -229,6 +234,7 @@ final class Levers {
     clauses.addAll(new Detectors(new Apparatus(box, words), strokes).clauses());
     clauses.addAll(checked.clauses());
     clauses.addAll(rods.clauses(strokes));
+    clauses.addAll(byHand.clauses());
     for (Lever lever : box.frame().levers()) {
       Optional<Quantity> other = otherWay(lever).filter(o -> lever.id().endsWith(Lever.PULL));
       if (other.isPresent()) {

@@ -36,8 +36,10 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
    *
    * @param points all of the plan
    * @param byGroundFrame those of them that a ground frame works, with its name
+   * @param byHand those of them that are worked by hand
    */
-  void check(Collection<String> points, Map<String, Written> byGroundFrame) {
+  void check(
+      Collection<String> points, Map<String, Written> byGroundFrame, Collection<String> byHand) {
     for (Written rod : file.brokenRods()) {
       known("a rod breaks of points ", rod, points);
       if (byGroundFrame.containsKey(rod.text())) {
@@ -50,6 +52,13 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
                 + byGroundFrame.get(rod.text()).quoted()
                 + ", and have no rod from a lever of the box",
             "take them out: points of a ground frame have a position of their own already");
+      }
+      if (byHand.contains(rod.text())) {
+        problems.add(
+            Message.ROD_OF_NO_LEVER,
+            rod.at(),
+            "points " + rod.quoted() + " are worked by hand, and have no rod from a lever",
+            "take them out: points worked by hand have a position of their own already");
       }
       electrically(rod)
           .ifPresent(

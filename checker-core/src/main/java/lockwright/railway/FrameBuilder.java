@@ -76,6 +76,7 @@ final class FrameBuilder {
       } else if (work instanceof FrameFile.OfPoints of) {
         of.points().forEach(p -> works(lever, "points", p, points.keySet()));
         of.points().forEach(p -> refuseBoth(lever, p, byGroundFrame));
+        of.points().forEach(p -> refuseByHand(lever, p, points));
         of.economical().forEach(p -> economical(lever, of, p, points.keySet()));
       } else if (work instanceof FrameFile.OfBolt of) {
         of.points().forEach(p -> works(lever, "bolt of points", p, points.keySet()));
@@ -92,13 +93,20 @@ final class FrameBuilder {
         of.signals().forEach(s -> closing(lever, s, signals));
       }
     }
-    new ConnectionsBuilder(file, spec, problems).check(points.keySet(), byGroundFrame);
+    new ConnectionsBuilder(file, spec, problems)
+        .check(
+            points.keySet(),
+            byGroundFrame,
+            points.values().stream()
+                .filter(p -> p.worked().isPresent())
+                .map(p -> p.id().text())
+                .toList());
     if (!spec.isWhole(SpecFolder.FRAME)) {
       return;
     }
     signals.values().forEach(this::needLever);
     points.values().stream()
-        .filter(p -> !byGroundFrame.containsKey(p.id().text()))
+        .filter(p -> !byGroundFrame.containsKey(p.id().text()) && p.worked().isEmpty())
         .forEach(this::needLever);
     frames.values().stream()
         .filter(f -> !byTokens.contains(f.id().text()))
@@ -210,6 +218,23 @@ final class FrameBuilder {
     }
   }
 
+  private void refuseByHand(
+      FrameFile.Lever lever, Written named, Map<String, PlanFile.Points> points) {
+    if (points.containsKey(named.text()) && points.get(named.text()).worked().isPresent()) {
+      problems.add(
+          Message.LEVER_OF_HAND_POINTS,
+          named.at(),
+          "points "
+              + named.quoted()
+              + " are worked by hand in plan.yaml, but lever "
+              + lever.id().quoted()
+              + " works them",
+          "take 'worked: by hand' away, or the lever; a lever may work a bolt of them: {bolt: "
+              + named.text()
+              + ", normal: out}, or in");
+    }
+  }
+
   private void refuseBolt(Written points, Map<String, Written> frames) {
     if (frames.containsKey(points.text())) {
       problems.add(
@@ -240,7 +265,8 @@ final class FrameBuilder {
           Message.POINTS_NOT_WORKED,
           points.id().at(),
           "no lever and no ground frame works points " + points.id().quoted(),
-          "add the lever to frame.yaml, or name them in a ground frame");
+          "add the lever to frame.yaml, or name them in a ground frame; of points that whoever stands"
+              + " there works write in plan.yaml 'worked: by hand'");
     }
   }
 

@@ -99,6 +99,11 @@ final class LayoutBuilder {
     plan.levelCrossings().forEach(c -> c.tracks().forEach(ends::known));
     Map<String, Written> workedBy = new HashMap<>();
     Set<String> points = plan.points().stream().map(p -> p.id().text()).collect(Collectors.toSet());
+    Set<String> byHand =
+        plan.points().stream()
+            .filter(p -> p.worked().isPresent())
+            .map(p -> p.id().text())
+            .collect(Collectors.toSet());
     for (PlanFile.GroundFrame frame : plan.groundFrames()) {
       for (Written one : frame.points()) {
         Written earlier = workedBy.putIfAbsent(one.text(), frame.id());
@@ -118,6 +123,15 @@ final class LayoutBuilder {
                   + earlier.quoted()
                   + " already",
               "name each points in one ground frame");
+        } else if (byHand.contains(one.text())) {
+          problems.add(
+              Message.HAND_POINTS_OF_GROUND_FRAME,
+              one.at(),
+              "points "
+                  + one.quoted()
+                  + " are worked by hand, and by ground frame "
+                  + frame.id().quoted(),
+              "take 'worked: by hand' away, or take them out of the ground frame");
         }
       }
     }
@@ -197,6 +211,7 @@ final class LayoutBuilder {
         Optional.of(normal).filter(t -> !isTrap(t)).map(Written::text),
         Optional.of(reverse).filter(t -> !isTrap(t)).map(Written::text),
         trap,
+        points.worked().isPresent(),
         points.id().at());
   }
 

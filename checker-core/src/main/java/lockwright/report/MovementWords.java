@@ -74,6 +74,11 @@ public final class MovementWords {
     if (box.frame().electrically(move.points())) {
       return driven(move, reverse);
     }
+    if (box.layout().byHand(move.points())) {
+      return (reverse ? "by hand: reverse points " : "by hand: restore points ")
+          + move.points()
+          + howFar(move.from(), move.to());
+    }
     String groundFrame = box.layout().pointsOfGroundFrames().get(move.points()).id();
     return "at ground frame "
         + groundFrame

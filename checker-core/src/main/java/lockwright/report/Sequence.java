@@ -146,7 +146,7 @@ public final class Sequence {
     SortedMap<String, String> first = played.beginning();
     List<String> text = new ArrayList<>();
     text.add("all levers normal");
-    for (String points : new TreeSet<>(box.layout().pointsOfGroundFrames().keySet())) {
+    for (String points : new TreeSet<>(box.layout().pointsBesideLevers())) {
       String lie = first.get(Quantity.points(points).key());
       if (!lie.equals("N")) {
         text.add("points " + points + (lie.equals("R") ? " lie reverse" : " lie neither way"));

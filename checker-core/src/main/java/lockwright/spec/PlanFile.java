@@ -28,12 +28,14 @@ public record PlanFile(
   /** Two tracks: {@code a + b} or {@code a > b}. */
   public record Pair(Written first, Written second) {}
 
+  /** Worked by what: {@code by hand}, or nothing written. */
   public record Points(
       Written id,
       String label,
       Optional<Written> toe,
       Optional<Written> normal,
-      Optional<Written> reverse) {}
+      Optional<Written> reverse,
+      Optional<Written> worked) {}
 
   public record Crossing(Written id, Optional<Pair> first, Optional<Pair> second) {}
 

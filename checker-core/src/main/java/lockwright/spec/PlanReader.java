@@ -125,7 +125,8 @@ final class PlanReader {
                     f.label(),
                     f.needText("toe"),
                     f.needText("normal"),
-                    f.needText("reverse")));
+                    f.needText("reverse"),
+                    f.word("worked")));
   }
 
   private Optional<PlanFile.Crossing> crossing(Node.Field field) {

@@ -110,10 +110,12 @@ final class Apparatus {
   }
 
   /**
-   * What moves points: their lever, or a ground frame, which gives them a position of their own.
+   * What moves points: their lever; or a ground frame, or a hand, which gives them a position of
+   * their own.
    */
   private Quantity positionOf(String points) {
-    if (box.layout().pointsOfGroundFrames().containsKey(points)) {
+    if (box.layout().pointsOfGroundFrames().containsKey(points)
+        || box.layout().points(points).byHand()) {
       return Quantity.points(points);
     }
     return box.frame()

@@ -26,7 +26,11 @@ final class Beginnings implements Iterable<State> {
     this.quantities = quantities;
     this.fixed = new int[quantities.all().size()];
     box.frame().levers().forEach(l -> fix(Quantity.lever(l.id()), "N"));
-    for (String points : Quantities.groundFramePoints(box)) {
+    for (String points : Quantities.pointsBesideLevers(box)) {
+      if (box.layout().points(points).byHand()) {
+        byHand(box, points);
+        continue;
+      }
       String groundFrame = box.layout().pointsOfGroundFrames().get(points).id();
       if (heldWhileOpen(box, groundFrame)) {
         fix(Quantity.points(points), "N");
@@ -46,6 +50,22 @@ final class Beginnings implements Iterable<State> {
     Quantities.turns(box).forEach(t -> fix(t, "come"));
     box.sections().forEach(this::section);
     box.controls().conditions().forEach(c -> leaveOpen(Quantity.condition(c.name())));
+  }
+
+  /** 5: anywhere; but where their bolt is normally in, N or R. */
+  private void byHand(Box box, String points) {
+    Quantity quantity = Quantity.points(points);
+    boolean in =
+        box.frame().ofBolt(points).filter(l -> ((Work.OfBolt) l.work()).normallyIn()).isPresent();
+    if (in) {
+      digits.add(
+          new Digit.Among(
+              quantities.place(quantity),
+              List.of(quantity.values().indexOf("N"), quantity.values().indexOf("R"))));
+      conditions.add(quantities.is(quantity, "N", "R"));
+    } else {
+      leaveOpen(quantity);
+    }
   }
 
   /** Whether the lever, or the token, that releases it is held while it is open. */

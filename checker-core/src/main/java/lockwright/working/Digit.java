@@ -1,6 +1,7 @@
 package lockwright.working;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** One thing left open in the beginnings; its settings are counted through in order. */
@@ -22,6 +23,24 @@ sealed interface Digit {
     public boolean next(int[] values) {
       values[at]++;
       return values[at] < size;
+    }
+  }
+
+  /** A quantity with one of these of its values, in order. */
+  record Among(int at, List<Integer> some) implements Digit {
+    @Override
+    public void first(int[] values) {
+      values[at] = some.get(0);
+    }
+
+    @Override
+    public boolean next(int[] values) {
+      int following = some.indexOf(values[at]) + 1;
+      if (following == some.size()) {
+        return false;
+      }
+      values[at] = some.get(following);
+      return true;
     }
   }
 

@@ -38,8 +38,9 @@ final class FrameMovements {
         strokes.all().forEach(s -> all.add(ofLever(lever, s)));
       }
     }
-    for (String points : Quantities.groundFramePoints(box)) {
-      strokes.all().forEach(s -> all.add(ofPoints(points, s)));
+    for (String points : Quantities.pointsBesideLevers(box)) {
+      boolean byHand = box.layout().points(points).byHand();
+      strokes.all().forEach(s -> all.add(byHand ? byHand(points, s) : ofPoints(points, s)));
     }
     for (String crossing : Quantities.lockedGates(box)) {
       strokes.all().forEach(s -> all.add(ofGates(crossing, s)));
@@ -74,6 +75,7 @@ final class FrameMovements {
     turns(lever, stroke, effects);
     conditions.lock(lever.id(), stroke.from(), needs, effects);
     answers(lever, stroke, needs, effects);
+    plunger(lever, stroke, needs);
     if (stroke.from() == Position.R && lever.work() instanceof Work.OfRelease release) {
       leavesReversed(release, needs);
     }
@@ -212,6 +214,35 @@ final class FrameMovements {
                 apparatus.releaseGiven(groundFrame.id()),
                 "points " + points + " move only with the release of their ground frame given")),
         List.of(move(quantity, stroke)));
+  }
+
+  /** 2.3: points worked by hand move at any time, but not with a bolt of them in. */
+  private Movement byHand(String points, Strokes.Stroke stroke) {
+    Quantity quantity = Quantity.points(points);
+    return new Movement(
+        new Event.PointsMove(points, stroke.from(), stroke.to()),
+        List.of(
+            stands(quantity, stroke),
+            Need.rule(
+                Condition.not(apparatus.bolted(points)),
+                "points " + points + " do not move with their bolt in")),
+        List.of(move(quantity, stroke)));
+  }
+
+  /** 2.3: the plunger of a bolt enters points worked by hand only where they lie. */
+  private void plunger(Lever lever, Strokes.Stroke stroke, List<Need> needs) {
+    if (!(lever.work() instanceof Work.OfBolt bolt)
+        || stroke.to() != (bolt.normallyIn() ? Position.N : Position.R)) {
+      return;
+    }
+    for (String points : bolt.points()) {
+      if (box.layout().points(points).byHand()) {
+        needs.add(
+            Need.rule(
+                Condition.not(apparatus.lieNeitherWay(points)),
+                "the bolt does not enter points " + points + ", which lie neither way"));
+      }
+    }
   }
 
   /** 2.4: gates move while their lock is out. */

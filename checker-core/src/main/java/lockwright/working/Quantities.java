@@ -26,7 +26,7 @@ final class Quantities {
 
   Quantities(Box box) {
     box.frame().levers().forEach(l -> add(Quantity.lever(l.id())));
-    groundFramePoints(box).forEach(p -> add(Quantity.points(p)));
+    pointsBesideLevers(box).forEach(p -> add(Quantity.points(p)));
     lockedGates(box).forEach(c -> add(Quantity.gates(c)));
     electricPoints(box).forEach(p -> add(Quantity.points(p)));
     brokenRods(box).forEach(p -> add(Quantity.rod(p)));
@@ -44,11 +44,11 @@ final class Quantities {
         .toList();
   }
 
-  /** The points that ground frames work, in the order of the plan. */
-  static List<String> groundFramePoints(Box box) {
+  /** The points that ground frames work, or that are worked by hand, in the order of the plan. */
+  static List<String> pointsBesideLevers(Box box) {
     return box.layout().points().stream()
+        .filter(p -> p.byHand() || box.layout().pointsOfGroundFrames().containsKey(p.id()))
         .map(Points::id)
-        .filter(box.layout().pointsOfGroundFrames()::containsKey)
         .toList();
   }
 

@@ -81,6 +81,12 @@ public final class RandomBox {
     twoFrames = tokenFrame && chance(40);
     Layout layout = layout();
     Frame frame = frame(layout);
+    Random hands = new Random(frame.levers().toString().hashCode());
+    if (hands.nextInt(4) == 0) {
+      List<String> byHand = byHand(frame, hands);
+      layout = byHand(layout, byHand);
+      frame = withoutLeversOf(frame, byHand);
+    }
     List<Section> sections = section ? List.of(section(frame, layout)) : List.of();
     Derived derived = Derivation.derive(layout, frame, sections);
     Box bare =
@@ -97,6 +103,55 @@ public final class RandomBox {
             derived.requirements());
     Box locked = exempting(bare).withLocking(new RandomTable(bare, random).entries());
     return RandomConnections.of(locked.withControls(RandomControls.of(locked, random)));
+  }
+
+  /** The points of one lever, if one works points without an economical lock. */
+  private static List<String> byHand(Frame frame, Random hands) {
+    List<List<String>> some =
+        frame.levers().stream()
+            .map(Lever::work)
+            .filter(w -> w instanceof Work.OfPoints p && p.economical().isEmpty())
+            .map(w -> ((Work.OfPoints) w).points())
+            .toList();
+    return some.isEmpty() ? List.of() : some.get(hands.nextInt(some.size()));
+  }
+
+  private static Layout byHand(Layout layout, List<String> byHand) {
+    List<Points> points =
+        layout.points().stream()
+            .map(
+                p ->
+                    new Points(
+                        p.id(),
+                        p.label(),
+                        p.toe(),
+                        p.normal(),
+                        p.reverse(),
+                        p.trap(),
+                        byHand.contains(p.id()),
+                        p.at()))
+            .toList();
+    return new Layout(
+        layout.tracks(),
+        points,
+        layout.crossings(),
+        layout.signals(),
+        layout.groundFrames(),
+        layout.levelCrossings(),
+        layout.attachments(),
+        layout.limitsOfShunt(),
+        layout.overlaps());
+  }
+
+  private static Frame withoutLeversOf(Frame frame, List<String> byHand) {
+    return new Frame(
+        frame.levers().stream()
+            .map(
+                l ->
+                    l.work() instanceof Work.OfPoints p && byHand.containsAll(p.points())
+                        ? new Lever(l.id(), l.label(), new Work.Spare(), l.at())
+                        : l)
+            .toList());
   }
 
   /** Mostly without what nothing could keep. */

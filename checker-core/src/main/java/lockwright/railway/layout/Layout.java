@@ -123,6 +123,23 @@ public record Layout(
     return signals.stream().filter(s -> s.stands().equals(end)).toList();
   }
 
+  /** Whether whoever stands there works the points. */
+  public boolean byHand(String points) {
+    return points(points).byHand();
+  }
+
+  /**
+   * Points that move by themselves, not with a lever of the box: those of ground frames and those
+   * worked by hand, in the order of the file.
+   */
+  public List<String> pointsBesideLevers() {
+    Map<String, GroundFrame> released = pointsOfGroundFrames();
+    return points.stream()
+        .filter(p -> p.byHand() || released.containsKey(p.id()))
+        .map(Points::id)
+        .toList();
+  }
+
   private static <T> T find(List<T> all, Function<T, String> key, String id) {
     for (T one : all) {
       if (key.apply(one).equals(id)) {

@@ -95,7 +95,7 @@ record Instances(
 
   private List<Requirement> boltAndPointsAgree() {
     return layout.points().stream()
-        .filter(p -> frame.ofBolt(p.id()).isPresent())
+        .filter(p -> !p.byHand() && frame.ofBolt(p.id()).isPresent())
         .<Requirement>map(p -> new Requirement.BoltAndPointsAgree(p.id()))
         .toList();
   }

@@ -23,6 +23,7 @@ record LayoutPart(
    * @param trap the leg that is the trap, "normal" or "reverse"
    * @param rodMayBreak true, or null
    * @param workedElectrically true, or null
+   * @param workedByHand true, or null
    */
   record Points(
       String id,
@@ -36,6 +37,7 @@ record LayoutPart(
       String groundFrame,
       Boolean rodMayBreak,
       Boolean workedElectrically,
+      Boolean workedByHand,
       Place at) {}
 
   record Crossing(String id, String label, List<List<String>> ways, Place at) {}
@@ -138,6 +140,7 @@ record LayoutPart(
         by == null ? null : by.id(),
         box.frame().connections().brokenRods().contains(p.id()) ? true : null,
         box.frame().electrically(p.id()) ? true : null,
+        p.byHand() ? true : null,
         Place.of(p.at()));
   }
 

@@ -35,7 +35,8 @@ final class BoxData {
             "lever",
             "boltLever",
             "rodMayBreak",
-            "workedElectrically"));
+            "workedElectrically",
+            "workedByHand"));
     parts.set("signals", only(layout.required("signals"), "id", "arm"));
     parts.set(
         "groundFrames",

@@ -19,6 +19,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     levers();
     levelCrossings();
     groundFrames();
+    pointsByHand();
     controls();
     routes();
     notSignalled();
@@ -139,6 +140,24 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     }
     if (!rows.isEmpty()) {
       table("Ground frames", List.of("ground frame", "label", "points", "released by"), rows);
+    }
+  }
+
+  private void pointsByHand() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode points : result.required("layout").required("points")) {
+      if (points.has("workedByHand")) {
+        rows.add(
+            List.of(
+                points.required("id").asText(),
+                points.required("label").asText(),
+                points.has("boltLever")
+                    ? "their bolt, lever " + points.get("boltLever").asText()
+                    : "nothing"));
+      }
+    }
+    if (!rows.isEmpty()) {
+      table("Points worked by hand", List.of("points", "label", "held by"), rows);
     }
   }
 

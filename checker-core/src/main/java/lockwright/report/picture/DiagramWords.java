@@ -69,6 +69,8 @@ final class DiagramWords {
   private static String worked(JsonNode points) {
     return points.has("lever")
         ? ", lever " + points.get("lever").asText()
-        : points.has("groundFrame") ? ", ground frame " + points.get("groundFrame").asText() : "";
+        : points.has("groundFrame")
+            ? ", ground frame " + points.get("groundFrame").asText()
+            : points.has("workedByHand") ? ", worked by hand" : "";
   }
 }

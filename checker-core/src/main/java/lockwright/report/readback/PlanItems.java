@@ -145,6 +145,7 @@ final class PlanItems {
     return lever
         .map(l -> "lever " + l.id())
         .or(() -> ground.map(g -> "ground frame " + g.id()))
+        .or(() -> Optional.of("hand").filter(h -> box.layout().byHand(points)))
         .orElse("NOTHING");
   }
 }

@@ -165,7 +165,9 @@ public final class Movements {
     }
     return switch (kind) {
           case "points" ->
-              (reverse ? "reverse points " : "restore points ") + parts.labelled("points", name);
+              (parts.part("points", name).has("workedByHand") ? "by hand: " : "")
+                  + (reverse ? "reverse points " : "restore points ")
+                  + parts.labelled("points", name);
           case "gates" ->
               (reverse ? "open the gates of " : "close the gates of ") + name + " to the road";
           default -> throw new IllegalArgumentException("no event of this version: " + event);

@@ -22,7 +22,14 @@ public final class PlanForm {
 
   public static final Mapping POINTS =
       new Mapping(
-          Key.need("toe", TRACK), Key.need("normal", NAME), Key.need("reverse", NAME), LABEL);
+          Key.need("toe", TRACK),
+          Key.need("normal", NAME),
+          Key.need("reverse", NAME),
+          Key.may(
+              "worked",
+              new Word("by hand"),
+              "Whoever stands there works them; absent where a lever or a ground frame does."),
+          LABEL);
 
   public static final Mapping SIGNAL =
       new Mapping(

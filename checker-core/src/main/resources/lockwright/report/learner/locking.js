@@ -12,6 +12,7 @@ var Apparatus = function (box) {
   var moved = [];
   var controls = box.controls ? box.controls : { conditions: [], leverLocks: [], armControls: [] };
   var answering = box.layout.points.filter(function (points) { return points.workedElectrically; });
+  var byHand = box.layout.points.filter(function (points) { return points.workedByHand; });
   var mayBreak = box.layout.points.filter(function (points) { return points.rodMayBreak; });
 
   function workOf(id) {
@@ -284,6 +285,12 @@ var Apparatus = function (box) {
     });
   }
 
+  // 2.3: points worked by hand that the plunger of this bolt enters with the stroke.
+  function entered(work, to) {
+    return work.kind !== 'bolt' ? [] : to !== (work.normal === 'in' ? 'N' : 'R') ? [] :
+      work.points.filter(function (id) { return pointsOf(id).workedByHand; });
+  }
+
   // A list of conditions that have to be met besides the table: a quantity, its value, why.
   function besides(id, work, from, to) {
     var needs = [];
@@ -346,6 +353,11 @@ var Apparatus = function (box) {
         (from === 'N' ? detected : []).forEach(function (points) {
           if (!detectorClears(points, work, state)) {
             lacks('the detector at points ' + points + ' bars the wire: they, or their bolt, do not lie for the arm');
+          }
+        });
+        entered(work, to).forEach(function (points) {
+          if (state['points ' + points] === 'M') {
+            lacks('the bolt does not enter points ' + points + ', which lie neither way');
           }
         });
         more.forEach(function (need) {
@@ -608,6 +620,11 @@ var Apparatus = function (box) {
         (section ? 'a ' + section.token + ' in its lock' : 'lever ' + frame.releaseLever + ' reversed'));
     });
   });
+  byHand.forEach(function (points) {
+    freely('points ' + points.id, function (state) {
+      return points.boltLever ? boltWanting(points.id, state) : true;
+    }, 'points ' + points.id + ' are held by their bolt');
+  });
   gated.forEach(function (crossing) {
     var end = out(workOf(crossing.gateLever));
     freely('gates ' + crossing.id, function (state) { return state['lever ' + crossing.gateLever] === end; },
@@ -668,6 +685,7 @@ var Apparatus = function (box) {
     });
     gated.forEach(function (crossing) { state['gates ' + crossing.id] = 'N'; });
     answering.forEach(function (points) { state['points ' + points.id] = 'N'; });
+    byHand.forEach(function (points) { state['points ' + points.id] = 'N'; });
     mayBreak.forEach(function (points) { state['rod of ' + points.id] = 'whole'; });
     box.locking.forEach(function (entry) {
       if (entry.kind === 'not again before') {

@@ -78,6 +78,10 @@ final class Results {
   /** A crossover worked electrically. */
   static final Findings ELECTRIC = check(box(BoxBuilder.read(boxes("points-worked-electrically"))));
 
+  /** A box with points worked by hand, whose bolt the arm does not hold. */
+  static final Findings BY_HAND =
+      check(without(box(BoxBuilder.read(boxes("points-worked-by-hand"))), "1 locks 2"));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -110,6 +114,7 @@ final class Results {
           CONTROLLED,
           ROD,
           ELECTRIC,
+          BY_HAND,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);

@@ -82,7 +82,13 @@ class LearnersFrameTest {
 
   /** What is to be seen of the moving pictures in a state is what is drawn for that state. */
   @ParameterizedTest
-  @ValueSource(strings = {"every-form", "two-level-crossings", "points-worked-electrically"})
+  @ValueSource(
+      strings = {
+        "every-form",
+        "two-level-crossings",
+        "points-worked-electrically",
+        "points-worked-by-hand"
+      })
   void in_any_state_the_moving_pictures_show_what_is_drawn_for_it(String name) throws Exception {
     Taught taught = Taught.unclaimed(Taught.box(name));
     JsonNode result = new JsonMapper().readTree(taught.result());
