@@ -213,8 +213,17 @@ final class PlanReader {
 
   private Optional<PlanFile.GroundFrame> groundFrame(Node.Field field) {
     return shape
-        .fields(field.value(), "ground frame " + field.key().quoted(), List.of("points", "label"))
-        .map(f -> new PlanFile.GroundFrame(field.key(), f.label(), f.needTexts("points")));
+        .fields(
+            field.value(),
+            "ground frame " + field.key().quoted(),
+            List.of("points", "label", "released by"))
+        .map(
+            f ->
+                new PlanFile.GroundFrame(
+                    field.key(),
+                    f.label(),
+                    f.needTexts("points"),
+                    f.word("released by", "lever and token").isPresent()));
   }
 
   private Optional<PlanFile.LevelCrossing> levelCrossing(Node.Field field) {
