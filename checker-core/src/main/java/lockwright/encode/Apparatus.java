@@ -196,7 +196,10 @@ record Apparatus(Box box, Vocabulary words) {
     return Term.and(each);
   }
 
-  /** What a ground frame needs to be released: its lever, a token in its lock, or both, the lever first. */
+  /**
+   * What a ground frame needs to be released: its lever, a token in its lock, or both, the lever
+   * first.
+   */
   List<Quantity> releases(String groundFrame) {
     return Stream.concat(lever(groundFrame).stream(), lock(groundFrame).stream()).toList();
   }

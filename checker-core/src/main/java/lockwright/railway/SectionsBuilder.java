@@ -108,9 +108,8 @@ final class SectionsBuilder {
   }
 
   private boolean needsBoth(Written groundFrame) {
-    return plan.orElseThrow().groundFrames().stream()
-        .anyMatch(
-            g -> g.id().text().equals(groundFrame.text()) && g.byLeverAndToken());
+    return plan.map(PlanFile::groundFrames).orElse(List.of()).stream()
+        .anyMatch(g -> g.id().text().equals(groundFrame.text()) && g.byLeverAndToken());
   }
 
   private boolean known(Written instrument, SectionsFile.Section section) {
