@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lockwright.railway.Box;
 import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
@@ -181,27 +182,34 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term home(String groundFrame) {
-    Quantity releases = releases(groundFrame);
-    return byToken(groundFrame) ? words.is(releases, "empty") : words.is(releases, Position.N);
+    List<Term> each = new ArrayList<>();
+    lock(groundFrame).ifPresent(q -> each.add(words.is(q, "empty")));
+    lever(groundFrame).ifPresent(q -> each.add(words.is(q, Position.N)));
+    return Term.or(each.toArray(Term[]::new));
   }
 
   /** The release of a ground frame is given, so that its points can be moved. */
   Term given(String groundFrame) {
-    Quantity releases = releases(groundFrame);
-    return byToken(groundFrame)
-        ? Term.not(words.is(releases, "empty"))
-        : words.is(releases, Position.R);
+    List<Term> each = new ArrayList<>();
+    lock(groundFrame).ifPresent(q -> each.add(Term.not(words.is(q, "empty"))));
+    lever(groundFrame).ifPresent(q -> each.add(words.is(q, Position.R)));
+    return Term.and(each);
   }
 
-  private boolean byToken(String groundFrame) {
-    return box.releasing(groundFrame).isPresent();
+  /**
+   * What a ground frame needs to be released: its lever, a token in its lock, or both, the lever
+   * first.
+   */
+  List<Quantity> releases(String groundFrame) {
+    return Stream.concat(lever(groundFrame).stream(), lock(groundFrame).stream()).toList();
   }
 
-  /** What releases a ground frame: a lever, or its lock. */
-  Quantity releases(String groundFrame) {
-    return box.releasing(groundFrame)
-        .map(s -> Quantity.lock(s.name(), groundFrame))
-        .orElseGet(() -> Quantity.lever(box.frame().ofRelease(groundFrame).orElseThrow().id()));
+  private Optional<Quantity> lever(String groundFrame) {
+    return box.frame().ofRelease(groundFrame).map(l -> Quantity.lever(l.id()));
+  }
+
+  private Optional<Quantity> lock(String groundFrame) {
+    return box.releasing(groundFrame).map(s -> Quantity.lock(s.name(), groundFrame));
   }
 
   /** All points of a ground frame stand so. */
@@ -239,7 +247,7 @@ record Apparatus(Box box, Vocabulary words) {
     route.points().stream()
         .map(p -> box.layout().pointsOfGroundFrames().get(p.points()))
         .filter(g -> g != null)
-        .forEach(g -> held.add(releases(g.id())));
+        .forEach(g -> held.add(releases(g.id()).get(0)));
     for (LevelCrossing crossing : box.layout().levelCrossings()) {
       if (crossing.isOn(route)) {
         held.add(Quantity.lever(box.frame().ofLevelCrossing(crossing.id()).id()));

@@ -91,14 +91,20 @@ final class Levers {
   }
 
   private boolean held(GroundFrame groundFrame) {
-    Optional<Section> section = box.releasing(groundFrame.id());
-    if (section.isPresent()) {
-      return section.get().locks().stream()
-          .filter(l -> l.groundFrame().equals(groundFrame.id()))
-          .allMatch(Section.Lock::heldWhileOpen);
-    }
-    Lever lever = box.frame().ofRelease(groundFrame.id()).orElseThrow();
-    return ((Work.OfRelease) lever.work()).heldWhileOpen();
+    return leverHeld(groundFrame) || tokenHeld(groundFrame);
+  }
+
+  private boolean leverHeld(GroundFrame groundFrame) {
+    return box.frame()
+        .ofRelease(groundFrame.id())
+        .filter(l -> ((Work.OfRelease) l.work()).heldWhileOpen())
+        .isPresent();
+  }
+
+  private boolean tokenHeld(GroundFrame groundFrame) {
+    return box.releasing(groundFrame.id()).stream()
+        .flatMap(s -> s.locks().stream())
+        .anyMatch(l -> l.groundFrame().equals(groundFrame.id()) && l.heldWhileOpen());
   }
 
   List<Movement> movements() {
@@ -253,13 +259,17 @@ final class Levers {
         .pointsOfGroundFrames()
         .forEach(
             (points, groundFrame) -> {
-              if (held(groundFrame)) {
-                Quantity releases = new Apparatus(box, words).releases(groundFrame.id());
-                Among given =
-                    box.releasing(groundFrame.id()).isPresent()
-                        ? words.among(releases, "fresh", "other")
-                        : words.among(releases, "R");
-                clauses.add(ordered(List.of(given, words.among(Quantity.points(points), "N"))));
+              Among normal = words.among(Quantity.points(points), "N");
+              if (leverHeld(groundFrame)) {
+                Quantity lever =
+                    Quantity.lever(box.frame().ofRelease(groundFrame.id()).orElseThrow().id());
+                clauses.add(ordered(List.of(words.among(lever, "R"), normal)));
+              }
+              if (tokenHeld(groundFrame)) {
+                Quantity lock =
+                    Quantity.lock(
+                        box.releasing(groundFrame.id()).orElseThrow().name(), groundFrame.id());
+                clauses.add(ordered(List.of(words.among(lock, "fresh", "other"), normal)));
               }
             });
     gatesUnderLock()

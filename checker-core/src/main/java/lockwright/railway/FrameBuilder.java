@@ -111,6 +111,10 @@ final class FrameBuilder {
     frames.values().stream()
         .filter(f -> !byTokens.contains(f.id().text()))
         .forEach(this::needRelease);
+    frames.values().stream()
+        .filter(PlanFile.GroundFrame::byLeverAndToken)
+        .filter(f -> isWorked("ground frame", f.id()) != byTokens.contains(f.id().text()))
+        .forEach(this::needOther);
     roads.values().forEach(this::needGates);
   }
 
@@ -281,6 +285,28 @@ final class FrameBuilder {
               + frame.id().text()
               + ", held while open: yes}, or no; or name it under 'ground frames' of the section"
               + " whose tokens release it");
+    }
+  }
+
+  /** One that lever and token release together has one of them only. */
+  private void needOther(PlanFile.GroundFrame frame) {
+    boolean lever = isWorked("ground frame", frame.id());
+    boolean sectionsRead = !spec.has(SpecFolder.SECTIONS) || spec.isWhole(SpecFolder.SECTIONS);
+    if (sectionsRead) {
+      problems.add(
+          Message.RELEASED_BY_ONE_ONLY,
+          frame.id().at(),
+          "ground frame "
+              + frame.id().quoted()
+              + " is released by lever and token, but no "
+              + (lever ? "token" : "lever")
+              + " releases it",
+          lever
+              ? "name it under 'ground frames' of the section whose tokens it needs, or take"
+                  + " 'released by' away"
+              : "add the lever to frame.yaml: {release: "
+                  + frame.id().text()
+                  + ", held while open: yes}, or no; or take 'released by' away");
     }
   }
 

@@ -89,16 +89,27 @@ final class SectionsBuilder {
               groundFrame.text(), known, "add it to the ground frames of plan.yaml"));
       return;
     }
-    String earlier =
-        released.putIfAbsent(
-            groundFrame.text(), "the tokens of section " + section.name().quoted());
-    if (earlier != null) {
+    String tokens = "the tokens of section " + section.name().quoted();
+    String earlier = released.putIfAbsent(groundFrame.text(), tokens);
+    boolean byLever = earlier != null && earlier.startsWith("lever ");
+    if (byLever && needsBoth(groundFrame)) {
+      released.put(groundFrame.text(), tokens);
+    } else if (earlier != null) {
       problems.add(
           Message.GROUND_FRAME_RELEASED_TWICE,
           groundFrame.at(),
           "ground frame " + groundFrame.quoted() + " is released by " + earlier + " already",
-          "let one of them release it");
+          byLever
+              ? "say how they work together: if its points need both, write 'released by: lever and"
+                  + " token' with the ground frame in plan.yaml; if either of them is enough, this"
+                  + " version cannot say so: leave none of them out"
+              : "let one of them release it");
     }
+  }
+
+  private boolean needsBoth(Written groundFrame) {
+    return plan.map(PlanFile::groundFrames).orElse(List.of()).stream()
+        .anyMatch(g -> g.id().text().equals(groundFrame.text()) && g.byLeverAndToken());
   }
 
   private boolean known(Written instrument, SectionsFile.Section section) {

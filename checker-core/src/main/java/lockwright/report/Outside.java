@@ -36,7 +36,10 @@ public final class Outside {
       moved.add(gates(move.levelCrossing(), move.to(), true));
     } else if (event instanceof Event.AtLock at) {
       boolean home = at.deed() == Event.LockDeed.TAKE_OUT;
-      moved.add(at.groundFrame() + " release" + (home ? " home" : " given"));
+      moved.add(
+          needsBoth(at.groundFrame())
+              ? at.groundFrame() + " lock " + (home ? "empty" : "with a token")
+              : at.groundFrame() + " release" + (home ? " home" : " given"));
     }
     moved.addAll(arms.changes(arm.orElse(null), before, after));
     box.sections().forEach(s -> section(s, before, after, moved));
@@ -52,8 +55,7 @@ public final class Outside {
         : Optional.empty();
   }
 
-  private static void work(
-      Work work, Position to, SortedMap<String, String> after, List<String> moved) {
+  private void work(Work work, Position to, SortedMap<String, String> after, List<String> moved) {
     if (work instanceof Work.OfSignal signal) {
       moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
     } else if (work instanceof Work.OfPoints points) {
@@ -81,7 +83,7 @@ public final class Outside {
     } else if (work instanceof Work.OfRelease release) {
       moved.add(
           release.groundFrame()
-              + " release"
+              + (needsBoth(release.groundFrame()) ? " release by lever" : " release")
               + one(to, " home", " neither home nor given", " given"));
     } else if (work instanceof Work.OfGates gates) {
       moved.add(gates(gates.levelCrossing(), to, gates.normallyAcrossRoad()));
@@ -145,5 +147,10 @@ public final class Outside {
   /** "1 token", "2 tokens", "2 staffs". */
   public static String counted(String number, String token) {
     return number + " " + token + (number.equals("1") ? "" : "s");
+  }
+
+  /** Lever and token are both needed, so that neither alone gives the release. */
+  private boolean needsBoth(String groundFrame) {
+    return box.frame().ofRelease(groundFrame).isPresent() && box.releasing(groundFrame).isPresent();
   }
 }

@@ -59,7 +59,8 @@ public record PlanFile(
   /** A stop signal, and each overlap permitted beyond it as its tracks. */
   public record Overlaps(Written signal, List<List<Written>> tracks) {}
 
-  public record GroundFrame(Written id, String label, List<Written> points) {}
+  public record GroundFrame(
+      Written id, String label, List<Written> points, boolean byLeverAndToken) {}
 
   public record LevelCrossing(Written id, String label, List<Written> tracks) {}
 }

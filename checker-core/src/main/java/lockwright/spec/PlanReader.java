@@ -201,7 +201,13 @@ final class PlanReader {
   private Optional<PlanFile.GroundFrame> groundFrame(Node.Field field) {
     return shape
         .fields(field.value(), "ground frame " + field.key().quoted(), PlanForm.GROUND_FRAME)
-        .map(f -> new PlanFile.GroundFrame(field.key(), f.label(), f.needTexts("points")));
+        .map(
+            f ->
+                new PlanFile.GroundFrame(
+                    field.key(),
+                    f.label(),
+                    f.needTexts("points"),
+                    f.word("released by").isPresent()));
   }
 
   private Optional<PlanFile.LevelCrossing> levelCrossing(Node.Field field) {

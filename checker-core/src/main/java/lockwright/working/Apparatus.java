@@ -146,24 +146,23 @@ final class Apparatus {
   }
 
   Condition releaseHome(String groundFrame) {
-    return release(groundFrame, "N", "empty");
+    return Condition.any(releasesStand(groundFrame, "N", "empty"));
   }
 
   Condition releaseGiven(String groundFrame) {
-    return release(groundFrame, "R", "fresh", "other");
+    return Condition.all(releasesStand(groundFrame, "R", "fresh", "other"));
   }
 
-  /** 2.3: the lever that releases a ground frame stands so, or its lock has this in it. */
-  private Condition release(String groundFrame, String position, String... inLock) {
-    return box.frame()
-        .ofRelease(groundFrame)
-        .map(l -> lever(l.id(), position))
-        .or(
-            () ->
-                box.releasing(groundFrame)
-                    .map(s -> quantities.is(Quantity.lock(s.name(), groundFrame), inLock)))
-        .orElseThrow(
-            () -> new IllegalArgumentException("nothing releases ground frame " + groundFrame));
+  /** 2.3: of the lever and the lock that a ground frame has, that each stands so. */
+  private List<Condition> releasesStand(String groundFrame, String position, String... inLock) {
+    List<Condition> each = new ArrayList<>();
+    box.frame().ofRelease(groundFrame).ifPresent(l -> each.add(lever(l.id(), position)));
+    box.releasing(groundFrame)
+        .ifPresent(s -> each.add(quantities.is(Quantity.lock(s.name(), groundFrame), inLock)));
+    if (each.isEmpty()) {
+      throw new IllegalArgumentException("nothing releases ground frame " + groundFrame);
+    }
+    return each;
   }
 
   /** All points of the ground frame at N. */

@@ -71,13 +71,12 @@ final class Beginnings implements Iterable<State> {
   /** Whether the lever, or the token, that releases it is held while it is open. */
   private static boolean heldWhileOpen(Box box, String groundFrame) {
     return box.frame()
-        .ofRelease(groundFrame)
-        .map(l -> ((Work.OfRelease) l.work()).heldWhileOpen())
-        .orElseGet(
-            () ->
-                box.sections().stream()
-                    .flatMap(s -> s.locks().stream())
-                    .anyMatch(l -> l.groundFrame().equals(groundFrame) && l.heldWhileOpen()));
+            .ofRelease(groundFrame)
+            .filter(l -> ((Work.OfRelease) l.work()).heldWhileOpen())
+            .isPresent()
+        || box.sections().stream()
+            .flatMap(s -> s.locks().stream())
+            .anyMatch(l -> l.groundFrame().equals(groundFrame) && l.heldWhileOpen());
   }
 
   /** What the beginnings have in common, and nothing else has. */

@@ -148,8 +148,10 @@ final class Breaches {
       }
       GroundFrame groundFrame = box.layout().pointsOfGroundFrames().get(p.points());
       if (groundFrame != null) {
-        box.frame().ofRelease(groundFrame.id()).map(Lever::id).ifPresent(levers::add);
-        groundFrames.add(groundFrame.id());
+        box.frame()
+            .ofRelease(groundFrame.id())
+            .map(Lever::id)
+            .ifPresentOrElse(levers::add, () -> groundFrames.add(groundFrame.id()));
       }
     }
     Set<String> gates = new TreeSet<>();
@@ -273,7 +275,7 @@ final class Breaches {
   }
 
   private Condition sidingNotLocked(Requirement.SidingLocked r) {
-    Condition free = apparatus.releaseGiven(r.groundFrame());
+    Condition free = Condition.not(apparatus.releaseHome(r.groundFrame()));
     return Condition.any(
         Condition.all(
             Condition.not(apparatus.closed(r.groundFrame())),

@@ -310,7 +310,7 @@ public final class RandomBox {
     for (Signal signal : layout.signals()) {
       lever(new Work.OfSignal(signal.id()));
     }
-    if (groundFrame && !tokenFrame) {
+    if (groundFrame && (!tokenFrame || !twoFrames && chance(30))) {
       lever(new Work.OfRelease("G", chance(85)));
     } else if (!groundFrame && trap && chance(50)) {
       lever(new Work.OfPoints(List.of("P", "T")));

@@ -90,7 +90,7 @@ class ReadingsAgreeProperties {
         new HandBox()
             .signal("1", Arm.STOP)
             .groundFrame("a", "A1")
-            .groundFrame("b", "B1")
+            .release("9", "b", true, "B1")
             .section(
                 Sections.pair(2)
                     .instruments(

@@ -71,6 +71,27 @@ class TokenLockTest {
     assertThat(line.make(OUT, "a").free(Deed.PUT_OTHER_IN, "There")).isTrue();
   }
 
+  /** Common practice, no source: the points need the lever and the token. */
+  @Test
+  void by_lever_and_token_points_move_only_with_both() {
+    Line line =
+        new Line(
+            Working.parted(
+                new HandBox()
+                    .release("9", "a", true, "A1")
+                    .section(Sections.pair(1).lock("a", true))
+                    .box()),
+            1);
+    line.withdraw("Here").make(OTHER, "a");
+    assertThat(line.opens("A1")).as("the lever is normal").isFalse();
+    line.stroke("9", Position.N, Position.M).stroke("9", Position.M, Position.R);
+    assertThat(line.opens("A1")).isTrue();
+    line.make(OUT, "a");
+    assertThat(line.opens("A1")).as("the lock is empty").isFalse();
+    line.make(OTHER, "a").moves("A1", Position.N, Position.M);
+    assertThat(line.free(OUT, "a")).isFalse();
+  }
+
   @Test
   void it_is_held_until_all_points_are_normal() {
     Line line = line(2, false, true).withdraw("Here").make(OTHER, "a");

@@ -60,8 +60,8 @@ record LayoutPart(
       Place at) {}
 
   /**
-   * @param releaseLever none if tokens release it
-   * @param releaseSection the section whose tokens release it; none if a lever does
+   * @param releaseLever none if tokens alone release it
+   * @param releaseSection the section whose tokens release it; none if a lever alone does
    */
   record GroundFrame(
       String id,

@@ -127,16 +127,19 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
   private void groundFrames() {
     List<List<String>> rows = new ArrayList<>();
     for (JsonNode frame : result.required("layout").required("groundFrames")) {
-      String released =
-          frame.has("releaseLever")
-              ? "lever " + frame.get("releaseLever").asText()
-              : "tokens of section " + frame.required("releaseSection").asText() + held(frame);
+      List<String> released = new ArrayList<>();
+      if (frame.has("releaseLever")) {
+        released.add("lever " + frame.get("releaseLever").asText());
+      }
+      if (frame.has("releaseSection")) {
+        released.add("tokens of section " + frame.get("releaseSection").asText() + held(frame));
+      }
       rows.add(
           List.of(
               frame.required("id").asText(),
               frame.required("label").asText(),
               list(frame.required("points")),
-              released));
+              String.join(", and ", released)));
     }
     if (!rows.isEmpty()) {
       table("Ground frames", List.of("ground frame", "label", "points", "released by"), rows);

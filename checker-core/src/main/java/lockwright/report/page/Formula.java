@@ -283,7 +283,7 @@ final class Formula {
         things.add("bolt of " + points.required("id").asText());
       }
       if (points.has("groundFrame")) {
-        things.add("release of " + points.required("groundFrame").asText());
+        things.add(release(points.required("groundFrame").asText()));
       }
     }
     Set<String> tracks = Set.copyOf(names(part.required("tracks")));
@@ -298,6 +298,18 @@ final class Formula {
       }
     }
     return "moved(" + (things.isEmpty() ? "nothing" : String.join(", ", things)) + ")";
+  }
+
+  /** The release that a route holds: of one by lever and token, the lever. */
+  private String release(String frame) {
+    for (JsonNode g : result.required("layout").required("groundFrames")) {
+      if (g.required("id").asText().equals(frame)
+          && g.has("releaseLever")
+          && g.has("releaseSection")) {
+        return "release lever of " + frame;
+      }
+    }
+    return "release of " + frame;
   }
 
   private String siding(String frame, String section) {

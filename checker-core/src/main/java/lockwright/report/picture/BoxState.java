@@ -72,12 +72,16 @@ final class BoxState {
 
   /** Whether the release of a ground frame is home or given, or its lever part-way. */
   Place release(JsonNode groundFrame) {
-    if (groundFrame.has("releaseLever")) {
-      return lever(groundFrame.get("releaseLever").asText());
+    Place byLever =
+        groundFrame.has("releaseLever")
+            ? lever(groundFrame.get("releaseLever").asText())
+            : Place.REVERSED;
+    if (!groundFrame.has("releaseSection")) {
+      return byLever;
     }
     String lock = lock(groundFrame);
     asked.add(lock);
-    return values.getOrDefault(lock, EMPTY).equals(EMPTY) ? Place.NORMAL : Place.REVERSED;
+    return values.getOrDefault(lock, EMPTY).equals(EMPTY) ? Place.NORMAL : byLever;
   }
 
   /** The quantity of the lock that a token of a section opens. */

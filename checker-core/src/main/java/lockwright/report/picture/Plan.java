@@ -87,7 +87,11 @@ final class Plan {
   String groundFrame(JsonNode points) {
     for (JsonNode frame : layout.get("groundFrames")) {
       if (frame.get("id").asText().equals(points.path("groundFrame").asText())) {
-        return frame.get("id").asText() + ", " + frame.path("releaseLever").asText("token");
+        boolean both = frame.has("releaseLever") && frame.has("releaseSection");
+        return frame.get("id").asText()
+            + ", "
+            + frame.path("releaseLever").asText("token")
+            + (both ? " and token" : "");
       }
     }
     return "";

@@ -33,7 +33,7 @@ final class StateWords {
       }
     }
     for (JsonNode frame : result.at("/layout/groundFrames")) {
-      String given = frame.has("releaseLever") ? "given" : "given, a token in its lock";
+      String given = frame.has("releaseSection") ? "given, a token in its lock" : "given";
       add(words, "release of ground frame " + id(frame), state.release(frame), given, "part-way");
     }
     for (LevelCrossing crossing : LevelCrossing.of(result)) {

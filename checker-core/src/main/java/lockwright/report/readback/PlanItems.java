@@ -79,11 +79,12 @@ final class PlanItems {
   }
 
   private static String releasedBy(Box box, String groundFrame) {
-    return box.frame()
-        .ofRelease(groundFrame)
-        .map(l -> "lever " + l.id())
-        .or(() -> box.releasing(groundFrame).map(s -> "the tokens of section " + s.name()))
-        .orElse("NOTHING");
+    Optional<String> lever = box.frame().ofRelease(groundFrame).map(l -> "lever " + l.id());
+    Optional<String> tokens =
+        box.releasing(groundFrame).map(s -> "the tokens of section " + s.name());
+    return lever.isPresent() && tokens.isPresent()
+        ? lever.get() + " and " + tokens.get() + ", both needed"
+        : lever.or(() -> tokens).orElse("NOTHING");
   }
 
   /** A label in words, where it says more than the id. */

@@ -45,7 +45,14 @@ public final class PlanForm {
 
   public static final Word LIMIT = new Word("block", "buffer stop", "limit of plan");
 
-  public static final Mapping GROUND_FRAME = new Mapping(Key.need("points", Parts.NAMES), LABEL);
+  public static final Mapping GROUND_FRAME =
+      new Mapping(
+          Key.need("points", Parts.NAMES),
+          Key.may(
+              "released by",
+              new Word("lever and token"),
+              "Where a lever and a token are both needed to release it."),
+          LABEL);
 
   public static final Mapping LEVEL_CROSSING =
       new Mapping(Key.need("tracks", Form.oneOrList(TRACK, 1)), LABEL);

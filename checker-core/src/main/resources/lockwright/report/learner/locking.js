@@ -615,9 +615,12 @@ var Apparatus = function (box) {
     var section = box.sections.filter(function (s) { return s.name === frame.releaseSection; })[0];
     frame.points.forEach(function (points) {
       freely('points ' + points, function (state) {
-        return section ? state[lockOf(section, frame.id)] !== 'empty' : state['lever ' + frame.releaseLever] === 'R';
+        return (!section || state[lockOf(section, frame.id)] !== 'empty') &&
+          (!frame.releaseLever || state['lever ' + frame.releaseLever] === 'R');
       }, 'the points of ground frame ' + frame.id + ' move only with ' +
-        (section ? 'a ' + section.token + ' in its lock' : 'lever ' + frame.releaseLever + ' reversed'));
+        (section ? 'a ' + section.token + ' in its lock' : '') +
+        (section && frame.releaseLever ? ' and ' : '') +
+        (frame.releaseLever ? 'lever ' + frame.releaseLever + ' reversed' : ''));
     });
   });
   byHand.forEach(function (points) {
