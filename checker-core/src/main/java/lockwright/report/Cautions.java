@@ -22,6 +22,7 @@ public final class Cautions {
           "controls of arms that stay on, once on, until the lever is back",
           "slotted signals into a single-line section",
           "sprung points",
+          "padlocks and clips on points",
           "double-line block",
           "the switch of the block instruments",
           "road signals, barriers and wickets of level crossings",

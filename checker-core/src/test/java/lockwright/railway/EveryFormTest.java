@@ -50,6 +50,13 @@ class EveryFormTest {
   }
 
   @Test
+  void points_are_worked_by_a_lever_a_ground_frame_or_by_hand() {
+    assertThat(box.layout().byHand("T1")).isTrue();
+    assertThat(box.layout().byHand("5")).isFalse();
+    assertThat(box.layout().pointsBesideLevers()).containsExactly("9", "T1", "P1");
+  }
+
+  @Test
   void the_wire_of_an_arm_detects_points() {
     assertThat(box.frame().connections().detected("4")).containsExactly("5");
     assertThat(box.frame().connections().detected("2")).isEmpty();
