@@ -55,8 +55,7 @@ public final class Outside {
         : Optional.empty();
   }
 
-  private void work(
-      Work work, Position to, SortedMap<String, String> after, List<String> moved) {
+  private void work(Work work, Position to, SortedMap<String, String> after, List<String> moved) {
     if (work instanceof Work.OfSignal signal) {
       moved.add("signal " + signal.signal() + one(to, " on", " part-way, taken as off", " off"));
     } else if (work instanceof Work.OfPoints points) {
