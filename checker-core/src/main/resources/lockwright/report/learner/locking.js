@@ -615,11 +615,11 @@ var Apparatus = function (box) {
     var section = box.sections.filter(function (s) { return s.name === frame.releaseSection; })[0];
     frame.points.forEach(function (points) {
       freely('points ' + points, function (state) {
-        return (!section || state[lockOf(section, frame.id)] !== 'empty') &&
-          (!frame.releaseLever || state['lever ' + frame.releaseLever] === 'R');
+        if (section ? state[lockOf(section, frame.id)] === 'empty' : false) { return false; }
+        return frame.releaseLever ? state['lever ' + frame.releaseLever] === 'R' : true;
       }, 'the points of ground frame ' + frame.id + ' move only with ' +
         (section ? 'a ' + section.token + ' in its lock' : '') +
-        (section && frame.releaseLever ? ' and ' : '') +
+        (section ? (frame.releaseLever ? ' and ' : '') : '') +
         (frame.releaseLever ? 'lever ' + frame.releaseLever + ' reversed' : ''));
     });
   });
