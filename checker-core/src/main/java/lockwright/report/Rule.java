@@ -188,7 +188,7 @@ public final class Rule {
     if (requirement instanceof Requirement.SidingLocked r) {
       return "points of ground frame "
           + r.groundFrame()
-          + " are open without a token in its lock, or it is free and another token of section "
+          + " are open with its release home, or it is free and another token of section "
           + r.section()
           + " is out";
     }

@@ -2,6 +2,8 @@ package lockwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import lockwright.audit.Audited;
@@ -10,7 +12,9 @@ import lockwright.railway.Box;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
 import lockwright.report.Findings;
+import lockwright.spec.SpecsOnDisk;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A siding on a single line, opened by the token: Board of Trade Requirements, no. 2, as printed in
@@ -68,5 +72,27 @@ class TokenSidingTest {
         .hasSize(5)
         .last()
         .isEqualTo("section Marl to Holm: put a fresh token in the lock of Pit");
+  }
+
+  /** Common practice, no source: the signalman has to give his release too. */
+  @Test
+  void a_lever_and_the_token_lock_the_siding_together() {
+    Findings findings = Boxes.check(Boxes.test("siding-by-lever-and-token"));
+
+    assertThat(findings.passes()).isTrue();
+    assertThat(Boxes.of(findings, LOCKED)).isInstanceOf(Audited.Proved.class);
+  }
+
+  /** The token is held as before, and yet the points may be left open. */
+  @Test
+  void a_lever_that_goes_home_while_the_points_are_open_does_not_lock_them(@TempDir Path folder)
+      throws IOException {
+    SpecsOnDisk.copy(SpecsOnDisk.BOXES.resolve("siding-by-lever-and-token"), folder);
+    SpecsOnDisk.change(folder, "frame.yaml", "held while open: yes", "held while open: no");
+
+    Findings findings = Boxes.check(Boxes.read(folder));
+
+    assertThat(Boxes.of(findings, LOCKED)).isInstanceOf(Audited.Broken.class);
+    assertThat(Boxes.movements(findings, LOCKED)).last().isEqualTo("lever 3 M>N");
   }
 }
