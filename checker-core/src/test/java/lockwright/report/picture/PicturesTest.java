@@ -89,7 +89,9 @@ class PicturesTest {
       }
     }
     for (JsonNode frame : layout.get("groundFrames")) {
-      String words = frame.get("id").asText() + ", " + frame.path("releaseLever").asText("token");
+      String both = frame.has("releaseLever") && frame.has("releaseSection") ? " and token" : "";
+      String words =
+          frame.get("id").asText() + ", " + frame.path("releaseLever").asText("token") + both;
       assertThat(Drawn.labels(diagram).stream().map(Drawn.Label::text)).contains(words);
     }
     Element levers = Drawn.parsed(Pictures.frame(result, Map.of()));
