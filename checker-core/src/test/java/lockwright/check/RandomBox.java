@@ -82,7 +82,7 @@ public final class RandomBox {
     Layout layout = layout();
     Frame frame = frame(layout);
     Random hands = new Random(frame.levers().toString().hashCode());
-    if (hands.nextInt(4) == 0) {
+    if (hands.nextInt(10) == 0) {
       List<String> byHand = byHand(frame, hands);
       layout = byHand(layout, byHand);
       frame = withoutLeversOf(frame, byHand);

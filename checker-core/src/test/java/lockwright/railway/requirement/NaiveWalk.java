@@ -72,6 +72,7 @@ final class NaiveWalk {
   private final List<Edge> edges = new ArrayList<>();
   private final Map<TrackEnd, List<Edge>> onward;
   private final Map<TrackEnd, List<List<Edge>>> sequences = new HashMap<>();
+  private final Map<TrackEnd, Map<Arm, String>> endings = new HashMap<>();
   private final List<Found> routes;
   private final List<String> conflicts;
 
@@ -142,6 +143,12 @@ final class NaiveWalk {
 
   /** What an arm's path ends at, at an end; empty text: nothing. */
   private String ending(TrackEnd end, Arm arm) {
+    return endings
+        .computeIfAbsent(end, e -> new HashMap<>())
+        .computeIfAbsent(arm, a -> findEnding(end, a));
+  }
+
+  private String findEnding(TrackEnd end, Arm arm) {
     Set<Arm> enders =
         arm == Arm.STOP ? Set.of(Arm.STOP) : Set.of(Arm.STOP, Arm.SHUNTING, Arm.CALLING_ON);
     List<String> ids =
@@ -166,9 +173,9 @@ final class NaiveWalk {
     return sequences.computeIfAbsent(post, p -> sequences(List.of(), p)).stream()
         .filter(
             s -> {
-              List<Boolean> ended =
-                  s.stream().map(e -> !ending(e.entered().opposite(), arm).isEmpty()).toList();
-              return ended.indexOf(true) == s.size() - 1;
+              Edge last = s.get(s.size() - 1);
+              return s.stream().filter(e -> ends(e, arm)).findFirst().stream()
+                  .anyMatch(e -> e == last);
             })
         .sorted(
             Comparator.comparing(
@@ -178,6 +185,10 @@ final class NaiveWalk {
                         .map(e -> e.at(2))
                         .collect(Collectors.joining())))
         .toList();
+  }
+
+  private boolean ends(Edge edge, Arm arm) {
+    return !ending(edge.entered().opposite(), arm).isEmpty();
   }
 
   private static boolean admits(Signal signal, List<Edge> path) {
