@@ -83,7 +83,7 @@ public final class Sat4jSolvers implements Solvers {
 
     @Override
     public void close() {
-      solver.reset();
+      // It holds nothing but memory.
     }
   }
 }
