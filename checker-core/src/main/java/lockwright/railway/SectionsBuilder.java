@@ -24,8 +24,11 @@ final class SectionsBuilder {
   private final SpecFolder spec;
   private final Problems problems;
 
-  /** What releases each ground frame, in words: a lever, or the tokens of a section. */
-  private final Map<String, String> released = new HashMap<>();
+  /** The lever that releases each ground frame, in words. */
+  private final Map<String, String> byLever = new HashMap<>();
+
+  /** The section whose tokens release each ground frame, in words. */
+  private final Map<String, String> byTokens = new HashMap<>();
 
   private SectionsBuilder(SpecFolder spec, Problems problems) {
     this.plan = spec.plan();
@@ -34,7 +37,7 @@ final class SectionsBuilder {
     this.problems = problems;
     for (FrameFile.Lever lever : frame.map(FrameFile::levers).orElse(List.of())) {
       if (lever.work().orElse(null) instanceof FrameFile.OfRelease work) {
-        released.put(work.groundFrame().text(), "lever " + lever.id().quoted());
+        byLever.put(work.groundFrame().text(), "lever " + lever.id().quoted());
       }
     }
   }
@@ -89,22 +92,28 @@ final class SectionsBuilder {
               groundFrame.text(), known, "add it to the ground frames of plan.yaml"));
       return;
     }
-    String tokens = "the tokens of section " + section.name().quoted();
-    String earlier = released.putIfAbsent(groundFrame.text(), tokens);
-    boolean byLever = earlier != null && earlier.startsWith("lever ");
-    if (byLever && needsBoth(groundFrame)) {
-      released.put(groundFrame.text(), tokens);
-    } else if (earlier != null) {
-      problems.add(
-          Message.GROUND_FRAME_RELEASED_TWICE,
-          groundFrame.at(),
-          "ground frame " + groundFrame.quoted() + " is released by " + earlier + " already",
-          byLever
-              ? "say how they work together: if its points need both, write 'released by: lever and"
-                  + " token' with the ground frame in plan.yaml; if either of them is enough, this"
-                  + " version cannot say so: leave none of them out"
-              : "let one of them release it");
+    String other =
+        byTokens.putIfAbsent(
+            groundFrame.text(), "the tokens of section " + section.name().quoted());
+    String lever = byLever.get(groundFrame.text());
+    if (other != null) {
+      releasedTwice(groundFrame, other, "let one of them release it");
+    } else if (lever != null && !needsBoth(groundFrame)) {
+      releasedTwice(
+          groundFrame,
+          lever,
+          "say how they work together: if its points need both, write 'released by: lever and token'"
+              + " with the ground frame in plan.yaml; if either of them is enough, this version"
+              + " cannot say so: leave none of them out");
     }
+  }
+
+  private void releasedTwice(Written groundFrame, String earlier, String fix) {
+    problems.add(
+        Message.GROUND_FRAME_RELEASED_TWICE,
+        groundFrame.at(),
+        "ground frame " + groundFrame.quoted() + " is released by " + earlier + " already",
+        fix);
   }
 
   private boolean needsBoth(Written groundFrame) {

@@ -255,7 +255,7 @@ public final class RandomBox {
   /** The toe and the legs are attached at end 0, but for the track before the toe, at its end 1. */
   private void points(String id, String toe, Optional<String> normal, Optional<String> reverse) {
     Optional<Lie> trapLie = normal.isEmpty() ? Optional.of(Lie.NORMAL) : Optional.empty();
-    points.add(new Points(id, id, toe, normal, reverse, trapLie, HERE));
+    points.add(new Points(id, id, toe, normal, reverse, trapLie, false, HERE));
     attachments.put(
         new TrackEnd(toe, id.equals("P") ? 1 : 0), new Attachment.AtPoints(id, Leg.TOE));
     normal.ifPresent(

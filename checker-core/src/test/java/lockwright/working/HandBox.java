@@ -130,7 +130,14 @@ public final class HandBox {
   private HandBox pointsOnly(String id) {
     points.add(
         new Points(
-            id, "", "toe", Optional.of("normal"), Optional.of("reverse"), Optional.empty(), HERE));
+            id,
+            "",
+            "toe",
+            Optional.of("normal"),
+            Optional.of("reverse"),
+            Optional.empty(),
+            false,
+            HERE));
     return this;
   }
 

@@ -25,18 +25,6 @@ public record Points(
     }
   }
 
-  /** Points that a lever or a ground frame works. */
-  public Points(
-      String id,
-      String label,
-      String toe,
-      Optional<String> normal,
-      Optional<String> reverse,
-      Optional<Lie> trap,
-      Span at) {
-    this(id, label, toe, normal, reverse, trap, false, at);
-  }
-
   /** The track at a leg; empty for the trap. */
   public Optional<String> track(Lie leg) {
     return leg == Lie.NORMAL ? normal : reverse;

@@ -91,7 +91,7 @@ public final class Drawing {
             : reverse.equals("trap") ? Optional.of(Lie.REVERSE) : Optional.empty();
     Optional<String> normalTrack = Optional.of(normal).filter(t -> !t.equals("trap"));
     Optional<String> reverseTrack = Optional.of(reverse).filter(t -> !t.equals("trap"));
-    points.add(new Points(id, id, toe, normalTrack, reverseTrack, trap, NOWHERE));
+    points.add(new Points(id, id, toe, normalTrack, reverseTrack, trap, false, NOWHERE));
     return this;
   }
 

@@ -58,7 +58,14 @@ class HostileLabelsTest {
                 .map(
                     p ->
                         new Points(
-                            p.id(), label, p.toe(), p.normal(), p.reverse(), p.trap(), p.at()))
+                            p.id(),
+                            label,
+                            p.toe(),
+                            p.normal(),
+                            p.reverse(),
+                            p.trap(),
+                            p.byHand(),
+                            p.at()))
                 .toList(),
             old.crossings(),
             old.signals().stream()
