@@ -59,6 +59,8 @@ final class Around {
       keep(and.terms(), holds, holds);
     } else if (term instanceof Term.Or or) {
       keep(or.terms(), holds, !holds);
+    } else {
+      throw new IllegalArgumentException("a term of no known kind: " + term);
     }
   }
 
