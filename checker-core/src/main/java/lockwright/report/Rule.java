@@ -73,13 +73,13 @@ public final class Rule {
           Map.entry(
               "siding locked",
               "Points of a ground frame that tokens of a section release are away from normal only with"
-                  + " a token in its lock, and while one is in it no other token of the section is"
-                  + " out."),
+                  + " a token in its lock, and with its lever away from normal where one is needed too;"
+                  + " and while it is so released no other token of the section is out."),
           Map.entry(
               "frame can be restored",
-              "From every state that can be come to, levers, points of ground frames and gates can be"
-                  + " worked so that all levers are normal again, and nothing need happen in the"
-                  + " sections or outside for it."));
+              "From every state that can be come to, levers, points of ground frames or worked by hand,"
+                  + " and gates can be worked so that all levers are normal again, and nothing need"
+                  + " happen in the sections or outside for it."));
 
   private Rule() {}
 

@@ -92,7 +92,8 @@ public final class Working {
 
   /**
    * The working of {@link #whole} with that state as its only beginning, and with no movement but
-   * those of levers, points of ground frames and gates: what can be done to restore the frame.
+   * those of levers, points of ground frames or worked by hand, and gates: what can be done to
+   * restore the frame.
    */
   public static Working restoring(Box box, State from) {
     return new Working(whole(box), from);

@@ -43,8 +43,8 @@ final class Formula {
           List.of("always, some run", "in every state and movement of every run; in one of them"),
           List.of(
               "strokes lead to",
-              "whole strokes of levers, points of ground frames and gates, and nothing else, come"
-                  + " there"),
+              "whole strokes of levers, points of ground frames or worked by hand, and gates, and nothing"
+                  + " else, come there"),
           List.of("\u00ac \u2227 \u2228 \u21d2", "not, and, or, if ... then"));
 
   static final String AND = " \u2227 ";
