@@ -79,6 +79,16 @@ public record Transition(String name, Term guard, List<Effect> effects) {
     return before(among, false);
   }
 
+  /** Whether a variable with this value may be {@code among} afterwards. */
+  public boolean mayLead(int value, Among among) {
+    for (Effect effect : effects) {
+      if (effect.variable() == among.variable()) {
+        return effect.next().get(value).stream().anyMatch(among.values()::contains);
+      }
+    }
+    return among.values().contains(value);
+  }
+
   private Among before(Among among, boolean surely) {
     for (Effect effect : effects) {
       if (effect.variable() == among.variable()) {

@@ -26,6 +26,7 @@ public final class Sat4jSolvers implements Solvers {
     private final ISolver solver = SolverFactory.newDefault();
     private boolean contradiction;
     private int[] core;
+    private int ordered = -1;
     private boolean[] model;
 
     OnSat4j() {
@@ -53,6 +54,9 @@ public final class Sat4jSolvers implements Solvers {
         core = new int[0];
         return Answer.UNSATISFIABLE;
       }
+      // Its order of variables is made anew for new variables only, and not for each question.
+      solver.setKeepSolverHot(solver.nVars() == ordered);
+      ordered = solver.nVars();
       try {
         if (solver.isSatisfiable(new VecInt(assumptions.clone()))) {
           int[] literals = solver.model();

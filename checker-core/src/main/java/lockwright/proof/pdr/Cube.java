@@ -24,6 +24,25 @@ record Cube(List<Among> parts) {
     return new Cube(parts);
   }
 
+  boolean has(int[] state) {
+    for (Among part : parts) {
+      if (!part.values().contains(state[part.variable()])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a transition may lead here from a state; its guard is not looked at. */
+  boolean mayFollow(int[] state, Transition transition) {
+    for (Among part : parts) {
+      if (!transition.mayLead(state[part.variable()], part)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** That a state is not in it. */
   Clause negation(List<Variable> variables) {
     return new Clause(
@@ -91,6 +110,18 @@ record Cube(List<Among> parts) {
       }
     }
     return true;
+  }
+
+  /** The indices of the parts on variables that a cube has parts on. */
+  BitSet partsOf(Cube other) {
+    BitSet indices = new BitSet();
+    for (int i = 0; i < parts.size(); i++) {
+      int variable = parts.get(i).variable();
+      if (other.parts.stream().anyMatch(p -> p.variable() == variable)) {
+        indices.set(i);
+      }
+    }
+    return indices;
   }
 
   /** Of the parts, those with these indices. */

@@ -1,6 +1,7 @@
 package lockwright.proof.pdr;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +35,7 @@ final class Layers {
   private final TransitionSystem system;
   private final Solver solver;
   private final Moment moment;
+  private final Remembered remembered;
   private final int initial;
   private final List<List<Cube>> blocked = new ArrayList<>();
   private final List<Integer> active = new ArrayList<>();
@@ -42,6 +44,7 @@ final class Layers {
     this.system = system;
     this.solver = solver;
     moment = new Moment(solver, system.variables());
+    remembered = new Remembered(system);
     invariants.forEach(moment::add);
     initial = moment.literal(system.initial());
     open();
@@ -94,6 +97,11 @@ final class Layers {
    * @param needed the indices of the parts that an answer no rests on are added
    */
   boolean initially(Cube cube, BitSet needed) {
+    int excluded = cube.firstApart(system.initial());
+    if (excluded >= 0) {
+      needed.set(excluded);
+      return false;
+    }
     return satisfiable(new ArrayList<>(List.of(initial)), cube, needed);
   }
 
@@ -105,6 +113,10 @@ final class Layers {
    *     the layer a transition leads into the cube of these parts only
    */
   Predecessor predecessor(Cube cube, int layer, BitSet needed) {
+    Predecessor known = remembered.predecessor(cube, layer, state -> isIn(state, layer));
+    if (known != null) {
+      return known;
+    }
     int outside = 0;
     try {
       for (int t = 0; t < system.transitions().size(); t++) {
@@ -122,6 +134,9 @@ final class Layers {
           needed.set(excluded);
           continue;
         }
+        if (remembered.noStep(t, cube, layer, needed)) {
+          continue;
+        }
         List<Integer> assumptions = layer(layer);
         if (!before.apart(cube)) {
           if (outside == 0) {
@@ -131,9 +146,14 @@ final class Layers {
           assumptions.add(outside);
         }
         assumptions.add(moment.literal(transition.guard()));
-        if (satisfiable(assumptions, before, needed)) {
-          return new Predecessor(moment.state(), t);
+        BitSet core = new BitSet();
+        if (satisfiable(assumptions, before, core)) {
+          int[] state = moment.state();
+          remembered.state(state, layer);
+          return new Predecessor(state, t);
         }
+        remembered.noStep(t, cube.only(core), layer, restsOn(outside) ? cube : null);
+        needed.or(core);
       }
       return null;
     } finally {
@@ -141,6 +161,21 @@ final class Layers {
         solver.clause(-outside);
       }
     }
+  }
+
+  /** Whether a state that was found in a layer is in it still. */
+  private boolean isIn(int[] state, int layer) {
+    for (int i = layer; i < blocked.size(); i++) {
+      if (blocked.get(i).stream().anyMatch(cube -> cube.has(state))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the answer no that was given last rests on an assumption. */
+  private boolean restsOn(int assumption) {
+    return assumption != 0 && Arrays.stream(solver.core()).anyMatch(l -> l == assumption);
   }
 
   /** As many states around a state as all make a transition into a cube. */
