@@ -87,7 +87,10 @@ public final class BoxBuilder {
 
   private static Box exempting(Box box, SpecFolder spec, Problems problems) {
     return spec.waivers()
-        .map(w -> box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems)))
+        .map(
+            w ->
+                box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems))
+                    .asking(AskedBuilder.build(w.asked(), box, problems)))
         .orElse(box);
   }
 
@@ -142,7 +145,8 @@ public final class BoxBuilder {
         derived.routes(),
         derived.notSignalled(),
         derived.conflicts(),
-        derived.distantPaths(),
-        derived.requirements());
+            derived.distantPaths(),
+            derived.requirements())
+        .advised(derived.advice());
   }
 }

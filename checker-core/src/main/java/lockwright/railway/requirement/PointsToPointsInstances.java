@@ -32,11 +32,11 @@ record PointsToPointsInstances(
 
   private record Pair(Lot one, Lot other, List<Conflict> meetings) {}
 
-  List<Requirement.PointsToPoints> all() {
+  List<Requirement> all() {
     List<Pair> pairs = pairs();
     return pairs.stream()
         .filter(p -> pairs.stream().noneMatch(q -> tooMuch(p, q)))
-        .map(
+        .<Requirement>map(
             p ->
                 new Requirement.PointsToPoints(
                     p.one().points(),

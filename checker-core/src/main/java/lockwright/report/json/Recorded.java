@@ -57,6 +57,7 @@ public final class Recorded {
     }
     json.required("runs").forEach(r -> recorded.runs.put(text(r, "id"), run(r)));
     json.required("requirements").forEach(recorded::claim);
+    json.required("advice").forEach(recorded::claim);
     return recorded;
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import lockwright.audit.CheckedBy;
 import lockwright.railway.Box;
+import lockwright.report.Advised;
 import lockwright.report.Assumption;
 import lockwright.report.Cautions;
 import lockwright.report.Findings;
@@ -34,6 +35,7 @@ record Result(
     List<OverlapPart> overlaps,
     List<CatalogueEntry> catalogue,
     List<Instance> requirements,
+    List<Instance> advice,
     List<ExemptionPart> exempted,
     EntriesPart entries,
     List<Assumption> assumptions,
@@ -81,6 +83,9 @@ record Result(
         OverlapPart.of(box),
         CatalogueEntry.all(requirements),
         requirements,
+        findings.advice().stream()
+            .map(a -> a.fold(instances).advised(Advised.of(a).toString()))
+            .toList(),
         box.exempted().stream().map(ExemptionPart::of).toList(),
         entries,
         Assumption.of(box),

@@ -35,8 +35,8 @@ public final class Summary {
       throw new IllegalArgumentException("the box does not pass: " + tally);
     }
     String name = findings.box().name();
-    return Shown.lines(
-        List.of(
+    List<String> text = new ArrayList<>();
+    text.add(
             name
                 + ": "
                 + counted(tally.proved(), "requirement", "requirements")
@@ -49,8 +49,10 @@ public final class Summary {
                 + findings.solver()
                 + "; certificates checked by: "
                 + checkers(findings)
-                + ")",
-            name + ": " + CAUTION));
+                + ")");
+    text.addAll(AdviceLines.told(findings));
+    text.add(name + ": " + CAUTION);
+    return Shown.lines(text);
   }
 
   /** How many entries of the locking table are needed, if that was tried; else nothing. */
@@ -76,6 +78,7 @@ public final class Summary {
     text.add(findings.box().name() + ": " + count(findings));
     first(findings).ifPresent(a -> text.addAll(new Finding(findings).text(a)));
     text.addAll(KnownFailures.failing(findings));
+    text.addAll(AdviceLines.told(findings));
     return Shown.lines(text);
   }
 
