@@ -71,10 +71,9 @@ public final class Recheck {
         return new Outcome.Refused(changed);
       }
       List<Audited> audited = Auditor.audit(box, recorded.claims());
-      Findings findings =
-          new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver())
-              .with(entries(box, audited, recorded.entries()))
-              .against(expectations);
+      Findings bare =
+          new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver());
+      Findings findings = bare.with(entries(bare, recorded.entries())).against(expectations);
       String difference = recorded.firstDifference(ResultJson.bytes(findings));
       return difference.isEmpty()
           ? new Outcome.Stands(findings)
@@ -87,9 +86,10 @@ public final class Recheck {
   }
 
   /** The entries of the table, each audited again without it, if they were tried. */
-  private static Entries entries(Box box, List<Audited> audited, RecordedEntries recorded) {
+  private static Entries entries(Findings findings, RecordedEntries recorded) {
+    Box box = findings.keeping();
     boolean holds =
-        audited.stream()
+        findings.audited().stream()
             .allMatch(
                 a ->
                     a instanceof Audited.Proved
@@ -98,7 +98,7 @@ public final class Recheck {
     if (recorded.notTried().equals(Entries.NOT_ASKED_FOR.notTried())) {
       return Entries.NOT_ASKED_FOR;
     } else if (!recorded.notTried().isEmpty()) {
-      if (holds && audited.stream().anyMatch(a -> a instanceof Audited.Proved)) {
+      if (holds && findings.audited().stream().anyMatch(a -> a instanceof Audited.Proved)) {
         throw new IllegalArgumentException(
             "the entries were not tried, for a reason that is not so");
       }

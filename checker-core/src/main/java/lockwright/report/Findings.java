@@ -97,6 +97,11 @@ public record Findings(
     return all.stream().reduce(Tally.NONE, Tally::plus);
   }
 
+  /** The box with the advice that it keeps, and no other: what its entries are tried for. */
+  public Box keeping() {
+    return box.advised(advice(Advised.KEPT).stream().map(Audited::requirement).toList());
+  }
+
   /** Of the advice, those that this was found of. */
   public List<Audited> advice(Advised found) {
     return advice.stream().filter(a -> Advised.of(a) == found).toList();

@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lockwright.audit.Claims;
@@ -18,6 +20,7 @@ import lockwright.encode.names.Run;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
+import lockwright.report.Advised;
 
 /**
  * What an existing {@code result.json} says, read back as claims. Nothing of it is believed: its
@@ -33,6 +36,9 @@ public final class Recorded {
   private final Map<String, Claim> subjects = new HashMap<>();
   private final Map<String, Claim> possibilities = new HashMap<>();
   private final Map<String, String> decidedBy = new HashMap<>();
+
+  /** Advice that is not kept, which no entry is tried for. */
+  private final Set<String> notOfEntries = new HashSet<>();
 
   private Recorded(byte[] bytes, JsonNode json) {
     this.bytes = bytes;
@@ -57,7 +63,12 @@ public final class Recorded {
     }
     json.required("runs").forEach(r -> recorded.runs.put(text(r, "id"), run(r)));
     json.required("requirements").forEach(recorded::claim);
-    json.required("advice").forEach(recorded::claim);
+    for (JsonNode advice : json.required("advice")) {
+      recorded.claim(advice);
+      if (!text(advice, "verdict").equals(Advised.KEPT.toString())) {
+        recorded.notOfEntries.add(text(advice, "id"));
+      }
+    }
     return recorded;
   }
 
@@ -213,8 +224,10 @@ public final class Recorded {
 
   /** What is said of the entries of the table. */
   public RecordedEntries entries() {
+    Set<String> all = new HashSet<>(safety.keySet());
+    all.removeAll(notOfEntries);
     return RecordedEntries.read(
-        json.required("entries"), safety.keySet(), this::run, this::certificate);
+        json.required("entries"), all, this::run, this::certificate);
   }
 
   /** The engine that decided each target, as the file says; nothing checks that. */
