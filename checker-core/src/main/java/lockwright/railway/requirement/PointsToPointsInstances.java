@@ -1,14 +1,19 @@
 package lockwright.railway.requirement;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.FlankPaths;
 import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.Lie;
@@ -16,21 +21,37 @@ import lockwright.railway.layout.Points;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 
-/** The instances of `points to points`, in order of the plan; `docs/meaning.md` 6.2. */
-record PointsToPointsInstances(
-    Layout layout, Frame frame, List<Route> routes, List<Conflict> conflicts) {
+/** The instances of `points to points`, in order of the plan; {@code docs/meaning.md} 6.2. */
+final class PointsToPointsInstances {
+  private final Layout layout;
+  private final Frame frame;
+  private final List<Route> routes;
+
+  /** The conflicts that levers do not keep from coming about, and all by the names of the routes. */
+  private final List<Conflict> comeAbout;
+
+  private final Map<Set<String>, Conflict> between = new HashMap<>();
+  private final Map<String, List<Route>> needing = new HashMap<>();
+  private final Map<String, List<FlankPath>> unguarded = new HashMap<>();
 
   /**
    * The points of one lever, lying alike.
    *
    * @param points in order of the plan
-   * @param over the routes that pass some of them so
-   * @param need those, and the routes that need some of them so beside them
+   * @param over the routes that pass some of them so, by name
    */
-  private record Lot(
-      Lever lever, List<String> points, Lie lie, List<Route> over, List<Route> need) {}
+  private record Lot(Lever lever, List<String> points, Lie lie, Set<String> over) {}
 
   private record Pair(Lot one, Lot other, List<Conflict> meetings) {}
+
+  PointsToPointsInstances(
+      Layout layout, Frame frame, List<Route> routes, List<Conflict> conflicts) {
+    this.layout = layout;
+    this.frame = frame;
+    this.routes = routes;
+    this.comeAbout = conflicts.stream().filter(c -> c.possible() && byLevers(c)).toList();
+    conflicts.forEach(c -> between.put(Set.of(c.first().name(), c.second().name()), c));
+  }
 
   List<Requirement> all() {
     List<Pair> pairs = pairs();
@@ -52,7 +73,7 @@ record PointsToPointsInstances(
     List<Pair> pairs = new ArrayList<>();
     for (Lot one : lots) {
       for (Lot other : lots.subList(lots.indexOf(one) + 1, lots.size())) {
-        List<Conflict> meetings = conflicts.stream().filter(c -> meet(c, one, other)).toList();
+        List<Conflict> meetings = comeAbout.stream().filter(c -> meet(c, one, other)).toList();
         boolean atNormal = one.lie() == Lie.NORMAL && other.lie() == Lie.NORMAL;
         if (!atNormal && !ofOneLever(one, other) && !meetings.isEmpty() && apart(one, other)) {
           pairs.add(new Pair(one, other, meetings));
@@ -77,12 +98,20 @@ record PointsToPointsInstances(
         lever,
         points,
         lie,
-        routes.stream().filter(r -> passes(r.points(), points, lie)).toList(),
-        routes.stream().filter(r -> needs(r, points, lie)).toList());
+        routes.stream()
+            .filter(r -> passes(r.points(), points, lie))
+            .map(Route::name)
+            .collect(Collectors.toSet()));
   }
 
   private static boolean passes(List<PointsOnRoute> passed, List<String> points, Lie lie) {
     return passed.stream().anyMatch(p -> p.lie() == lie && points.contains(p.points()));
+  }
+
+  private List<Route> needing(Lot lot) {
+    return needing.computeIfAbsent(
+        lot.lever().id() + lot.lie(),
+        l -> routes.stream().filter(r -> needs(r, lot.points(), lot.lie())).toList());
   }
 
   /** Passes them so, or cannot do without them so: traps, overlaps, all that protects a flank. */
@@ -93,18 +122,41 @@ record PointsToPointsInstances(
             .anyMatch(t -> t.lie() == lie && points.contains(t.points()))
         || !overlaps.isEmpty()
             && overlaps.stream().allMatch(o -> passes(o.points(), points, lie))
-        || FlankPaths.of(layout, route, routes).stream()
-            .filter(f -> f.guards().isEmpty() && !f.away().isEmpty())
+        || unguarded(route).stream()
             .anyMatch(
                 f ->
                     f.away().stream()
                         .allMatch(p -> p.lie() == lie && points.contains(p.points())));
   }
 
+  /** The flank paths that points alone can protect. */
+  private List<FlankPath> unguarded(Route route) {
+    return unguarded.computeIfAbsent(
+        route.name(),
+        name ->
+            FlankPaths.of(layout, route, routes).stream()
+                .filter(f -> f.guards().isEmpty() && !f.away().isEmpty())
+                .toList());
+  }
+
   private static boolean meet(Conflict c, Lot one, Lot other) {
-    return c.possible()
-        && (one.over().contains(c.first()) && other.over().contains(c.second())
-            || one.over().contains(c.second()) && other.over().contains(c.first()));
+    String first = c.first().name();
+    String second = c.second().name();
+    return one.over().contains(first) && other.over().contains(second)
+        || one.over().contains(second) && other.over().contains(first);
+  }
+
+  /** Whether no lever has to work points of the one route one way, and of the other the other. */
+  private boolean byLevers(Conflict c) {
+    return c.first().points().stream()
+        .allMatch(
+            p ->
+                c.second().points().stream()
+                    .noneMatch(
+                        q ->
+                            p.lie() != q.lie()
+                                && frame.ofPoints(p.points()).isPresent()
+                                && frame.ofPoints(p.points()).equals(frame.ofPoints(q.points()))));
   }
 
   /** Whether they never lie so together: the ends of a lever, or its two ways. */
@@ -117,19 +169,16 @@ record PointsToPointsInstances(
 
   /** Whether no routes that may be signalled together, and no route alone, need both. */
   private boolean apart(Lot one, Lot other) {
-    return one.need().stream()
-        .allMatch(r -> other.need().stream().allMatch(s -> neverSignalledTogether(r, s)));
+    return needing(one).stream()
+        .allMatch(r -> needing(other).stream().allMatch(s -> neverSignalledTogether(r, s)));
   }
 
   private boolean neverSignalledTogether(Route one, Route other) {
-    return !one.equals(other)
-        && (one.signal().equals(other.signal())
-            || conflicts.stream().anyMatch(c -> isBetween(c, one, other) && !switchedOut(c)));
-  }
-
-  private static boolean isBetween(Conflict c, Route one, Route other) {
-    return c.first().equals(one) && c.second().equals(other)
-        || c.first().equals(other) && c.second().equals(one);
+    if (one.equals(other)) {
+      return false;
+    }
+    Conflict conflict = between.get(Set.of(one.name(), other.name()));
+    return one.signal().equals(other.signal()) || conflict != null && !switchedOut(conflict);
   }
 
   private boolean switchedOut(Conflict c) {
