@@ -56,10 +56,12 @@ class DerivationProperties {
         .isEqualTo(naive.conflicts());
     assertThat(derived.distantPaths().stream().map(DerivationProperties::words).toList())
         .isEqualTo(naive.distants());
+    List<String> instances =
+        NaiveInstances.of(naive, drawn.layout(), drawn.frame(), drawn.sections());
     assertThat(derived.requirements().stream().map(DerivationProperties::words).toList())
-        .isEqualTo(NaiveInstances.of(naive, drawn.layout(), drawn.frame(), drawn.sections()));
+        .isEqualTo(instances);
     assertThat(derived.advice().stream().map(DerivationProperties::words).toList())
-        .isEqualTo(new NaiveAdvice(naive, drawn.layout(), drawn.frame()).instances());
+        .isEqualTo(new NaiveAdvice(naive, drawn.layout(), drawn.frame(), instances).instances());
     count(drawn, derived);
   }
 

@@ -33,7 +33,10 @@ final class NaiveAdvice {
   private final Map<String, Set<String>> needed = new HashMap<>();
   private final Map<String, String> conflicts = new HashMap<>();
 
-  NaiveAdvice(NaiveWalk walk, Layout layout, Frame frame) {
+  /**
+   * @param instances among others those of `flank protected`, as {@link NaiveFlank} has them
+   */
+  NaiveAdvice(NaiveWalk walk, Layout layout, Frame frame, List<String> instances) {
     this.walk = walk;
     this.layout = layout;
     this.frame = frame;
@@ -43,7 +46,10 @@ final class NaiveAdvice {
       conflicts.put(parts[0] + " | " + parts[1], parts[2]);
       conflicts.put(parts[1] + " | " + parts[0], parts[2]);
     }
-    for (String instance : new NaiveFlank(walk, layout).instances()) {
+    for (String instance : instances) {
+      if (!instance.startsWith("flank protected: ")) {
+        continue;
+      }
       int from = instance.indexOf('[');
       // Between two paths there is ", ", and so is there within one, but never after "]".
       flanks.addAll(List.of(instance.substring(from + 1, instance.length() - 1).split("(?<=\\]), ")));
