@@ -143,7 +143,8 @@ public abstract sealed class EntryVerdict {
 
   /**
    * Without it, what it forbids comes about and each requirement of safety, and each advice, is
-   * kept: not needed by the requirements of this catalogue, under these assumptions, while all others stay.
+   * kept: not needed by the requirements of this catalogue, under these assumptions, while all
+   * others stay.
    */
   public static final class NotNeeded extends EntryVerdict {
     private final Allowed allows;

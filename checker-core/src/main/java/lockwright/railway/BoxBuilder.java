@@ -137,14 +137,14 @@ public final class BoxBuilder {
       String name, Layout layout, Frame frame, List<Entry> locking, List<Section> sections) {
     Derived derived = Derivation.derive(layout, frame, sections);
     return new Box(
-        name,
-        layout,
-        frame,
-        locking,
-        sections,
-        derived.routes(),
-        derived.notSignalled(),
-        derived.conflicts(),
+            name,
+            layout,
+            frame,
+            locking,
+            sections,
+            derived.routes(),
+            derived.notSignalled(),
+            derived.conflicts(),
             derived.distantPaths(),
             derived.requirements())
         .advised(derived.advice());

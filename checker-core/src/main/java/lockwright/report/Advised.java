@@ -2,7 +2,9 @@ package lockwright.report;
 
 import lockwright.audit.Audited;
 
-/** What was found of an advice. None of these words is that of a failure, and none fails a build. */
+/**
+ * What was found of an advice. None of these words is that of a failure, and none fails a build.
+ */
 public enum Advised implements Audited.Cases<Advised> {
   KEPT("kept"),
   NOT_KEPT("not kept"),

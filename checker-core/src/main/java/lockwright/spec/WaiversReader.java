@@ -33,8 +33,7 @@ final class WaiversReader {
         new WaiversFile(
             fields.each(EXPECTED, this::expected),
             fields.each(WAIVED, this::waived),
-            fields.each(
-                EXEMPTED, f -> reason(f, "the exemption of ", WaiversForm.EXEMPTED)),
+            fields.each(EXEMPTED, f -> reason(f, "the exemption of ", WaiversForm.EXEMPTED)),
             fields.each(ASKED, f -> reason(f, "what is asked of ", WaiversForm.ASKED)));
     Set<String> expected =
         file.expected().stream().map(e -> e.id().text()).collect(Collectors.toSet());

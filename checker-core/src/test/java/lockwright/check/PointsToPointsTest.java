@@ -43,8 +43,7 @@ class PointsToPointsTest {
 
   private static Findings tried(Findings findings) {
     try {
-      return new EntryTrials(
-              Limits.usual(), (job, progress) -> Boxes.search(job), progress -> {})
+      return new EntryTrials(Limits.usual(), (job, progress) -> Boxes.search(job), progress -> {})
           .run(findings);
     } catch (IOException | InterruptedException | UnfitMachine e) {
       throw new IllegalStateException(e);
@@ -110,12 +109,12 @@ class PointsToPointsTest {
     assertThat(FullLog.of(findings))
         .contains("broken: " + ADVICE)
         .contains("  asked: " + ADVICE)
-        .contains("    reason: the plan approved for the box has it so");
+        .contains("    reason: the old table of the box has it so");
   }
 
   @Test
   void asked_for_and_kept_it_is_proved() {
-    Asked asked = new Asked(LOCKED.advice().get(0), "so approved", new Span("waivers.yaml", 2, 3));
+    Asked asked = new Asked(LOCKED.advice().get(0), "so agreed", new Span("waivers.yaml", 2, 3));
     Findings findings = Boxes.check(LOCKED.asking(List.of(asked)));
 
     assertThat(Boxes.of(findings, ADVICE)).isInstanceOf(Audited.Proved.class);

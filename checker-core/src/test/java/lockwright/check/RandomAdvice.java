@@ -10,8 +10,8 @@ import lockwright.railway.requirement.Requirement;
 import lockwright.spec.Span;
 
 /**
- * Two points held apart, in random boxes with two levers for points; their plan is too small for
- * it to follow, so here it is only said. In half of the boxes it is asked for.
+ * Two points held apart, in random boxes with two levers for points; their plan is too small for it
+ * to follow, so here it is only said. In half of the boxes it is asked for.
  */
 final class RandomAdvice {
   private RandomAdvice() {}

@@ -133,7 +133,10 @@ class RandomEntriesProperties {
 
     @Override
     public String needed(EntryVerdict.Needed needed) {
-      return "needed " + lengths(needed.breaks()) + lengths(needed.advice()) + (needed.open().isEmpty() ? "" : " open " + needed.open());
+      return "needed "
+          + lengths(needed.breaks())
+          + lengths(needed.advice())
+          + (needed.open().isEmpty() ? "" : " open " + needed.open());
     }
 
     @Override

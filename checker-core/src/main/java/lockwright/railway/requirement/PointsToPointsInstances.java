@@ -27,7 +27,9 @@ final class PointsToPointsInstances {
   private final Frame frame;
   private final List<Route> routes;
 
-  /** The conflicts that levers do not keep from coming about, and all by the names of the routes. */
+  /**
+   * The conflicts that levers do not keep from coming about, and all by the names of the routes.
+   */
   private final List<Conflict> comeAbout;
 
   private final Map<Set<String>, Conflict> between = new HashMap<>();
@@ -118,15 +120,12 @@ final class PointsToPointsInstances {
   private boolean needs(Route route, List<String> points, Lie lie) {
     List<Beyond> overlaps = Beyond.of(layout, route);
     return passes(route.points(), points, lie)
-        || route.flankTraps().stream()
-            .anyMatch(t -> t.lie() == lie && points.contains(t.points()))
-        || !overlaps.isEmpty()
-            && overlaps.stream().allMatch(o -> passes(o.points(), points, lie))
+        || route.flankTraps().stream().anyMatch(t -> t.lie() == lie && points.contains(t.points()))
+        || !overlaps.isEmpty() && overlaps.stream().allMatch(o -> passes(o.points(), points, lie))
         || unguarded(route).stream()
             .anyMatch(
                 f ->
-                    f.away().stream()
-                        .allMatch(p -> p.lie() == lie && points.contains(p.points())));
+                    f.away().stream().allMatch(p -> p.lie() == lie && points.contains(p.points())));
   }
 
   /** The flank paths that points alone can protect. */

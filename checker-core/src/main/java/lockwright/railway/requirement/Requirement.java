@@ -405,11 +405,7 @@ public sealed interface Requirement {
    *     so; one or more, each of which can come about
    */
   record PointsToPoints(
-      List<String> first,
-      Lie firstLie,
-      List<String> second,
-      Lie secondLie,
-      List<Conflict> meetings)
+      List<String> first, Lie firstLie, List<String> second, Lie secondLie, List<Conflict> meetings)
       implements Requirement {
     public PointsToPoints {
       first = List.copyOf(first);
@@ -434,7 +430,8 @@ public sealed interface Requirement {
 
     @Override
     public List<Subject> speaksAbout() {
-      return List.of(new Subject.PointsLie(first, firstLie), new Subject.PointsLie(second, secondLie));
+      return List.of(
+          new Subject.PointsLie(first, firstLie), new Subject.PointsLie(second, secondLie));
     }
   }
 

@@ -23,8 +23,8 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
    * @param open for the verdict needed: the ids of requirements of which nothing is known
    * @param proof for the verdict implied
    * @param allows for the verdict not needed: the run to what the entry forbids
-   * @param kept for the verdicts needed by advice and not needed, one for each requirement of safety;
-   *     for not needed, and one for each advice
+   * @param kept for the verdicts needed by advice and not needed, one for each requirement of
+   *     safety; for not needed, and one for each advice
    * @param reasons for the verdict undecided, one or more
    */
   record Verdict(
@@ -87,16 +87,7 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
       List<Break> advice = v.advice().stream().map(this::broken).toList();
       List<Kept> kept = v.kept().stream().map(this::kept).toList();
       return new Verdict(
-          v.entry().words(),
-          at(v),
-          "needed by advice",
-          null,
-          advice,
-          null,
-          null,
-          null,
-          kept,
-          null);
+          v.entry().words(), at(v), "needed by advice", null, advice, null, null, null, kept, null);
     }
 
     private Break broken(EntryVerdict.Break b) {

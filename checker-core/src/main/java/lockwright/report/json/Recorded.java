@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,6 @@ import lockwright.encode.names.Run;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
-import lockwright.report.Advised;
 
 /**
  * What an existing {@code result.json} says, read back as claims. Nothing of it is believed: its
@@ -36,9 +34,6 @@ public final class Recorded {
   private final Map<String, Claim> subjects = new HashMap<>();
   private final Map<String, Claim> possibilities = new HashMap<>();
   private final Map<String, String> decidedBy = new HashMap<>();
-
-  /** Advice that is not kept, which no entry is tried for. */
-  private final Set<String> notOfEntries = new HashSet<>();
 
   private Recorded(byte[] bytes, JsonNode json) {
     this.bytes = bytes;
@@ -63,12 +58,7 @@ public final class Recorded {
     }
     json.required("runs").forEach(r -> recorded.runs.put(text(r, "id"), run(r)));
     json.required("requirements").forEach(recorded::claim);
-    for (JsonNode advice : json.required("advice")) {
-      recorded.claim(advice);
-      if (!text(advice, "verdict").equals(Advised.KEPT.toString())) {
-        recorded.notOfEntries.add(text(advice, "id"));
-      }
-    }
+    json.required("advice").forEach(recorded::claim);
     return recorded;
   }
 
@@ -222,12 +212,13 @@ public final class Recorded {
     return new Claims(safety, subjects, possibilities);
   }
 
-  /** What is said of the entries of the table. */
-  public RecordedEntries entries() {
-    Set<String> all = new HashSet<>(safety.keySet());
-    all.removeAll(notOfEntries);
-    return RecordedEntries.read(
-        json.required("entries"), all, this::run, this::certificate);
+  /**
+   * What is said of the entries of the table.
+   *
+   * @param tried the ids of the requirements of safety, and of the advice, that each is tried for
+   */
+  public RecordedEntries entries(Set<String> tried) {
+    return RecordedEntries.read(json.required("entries"), tried, this::run, this::certificate);
   }
 
   /** The engine that decided each target, as the file says; nothing checks that. */

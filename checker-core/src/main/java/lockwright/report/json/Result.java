@@ -54,6 +54,10 @@ record Result(
     Certificates certificates = new Certificates();
     Instances instances = new Instances(findings, runs, certificates);
     List<Instance> requirements = findings.audited().stream().map(a -> a.fold(instances)).toList();
+    List<Instance> advice =
+        findings.advice().stream()
+            .map(a -> a.fold(instances).advised(Advised.of(a).toString()))
+            .toList();
     EntriesPart entries = EntriesPart.of(findings.entries(), runs, certificates);
     return new Result(
         FORMAT,
@@ -83,9 +87,7 @@ record Result(
         OverlapPart.of(box),
         CatalogueEntry.all(requirements),
         requirements,
-        findings.advice().stream()
-            .map(a -> a.fold(instances).advised(Advised.of(a).toString()))
-            .toList(),
+        advice,
         box.exempted().stream().map(ExemptionPart::of).toList(),
         entries,
         Assumption.of(box),

@@ -29,8 +29,9 @@ record Advice(JsonNode result, Parts anchors, Markup m) {
       String id = advice.required("id").asText();
       m.open("div", "class", "advice", "id", anchors.of("advice", id));
       m.element("h3", advice.required("verdict").asText() + ": " + id);
-      m.element("p", anchors.part("catalogue", advice.required("name").asText())
-          .required("words").asText());
+      m.element(
+          "p",
+          anchors.part("catalogue", advice.required("name").asText()).required("words").asText());
       m.open("p").element("code", new Formula(result, anchors).of(advice)).close();
       meetings(advice, anchors, m);
       found(advice);

@@ -235,7 +235,8 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
         use(uses, w.required("run").asText(), "witness: " + w.required("subject").asText());
       }
       if (instance.has("sequence")) {
-        String word = instance.required("verdict").asText() + ": " + instance.required("id").asText();
+        String word =
+            instance.required("verdict").asText() + ": " + instance.required("id").asText();
         use(uses, instance.required("sequence").required("run").asText(), word);
       }
       JsonNode helped = instance.path("restoring").path("helped");

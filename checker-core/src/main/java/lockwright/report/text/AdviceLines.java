@@ -61,7 +61,12 @@ record AdviceLines(Findings findings) {
     List<String> text = new ArrayList<>();
     for (Conflict c : r.meetings().subList(0, Math.min(MEETINGS, r.meetings().size()))) {
       text.add(
-          "  for these meet: " + c.first().name() + " and " + c.second().name() + ", " + c.reason());
+          "  for these meet: "
+              + c.first().name()
+              + " and "
+              + c.second().name()
+              + ", "
+              + c.reason());
     }
     if (r.meetings().size() > MEETINGS) {
       text.add("  and " + (r.meetings().size() - MEETINGS) + " pairs of routes more");

@@ -37,19 +37,19 @@ public final class Summary {
     String name = findings.box().name();
     List<String> text = new ArrayList<>();
     text.add(
-            name
-                + ": "
-                + counted(tally.proved(), "requirement", "requirements")
-                + " of safety proved, "
-                + counted(tally.shown(), "possibility", "possibilities")
-                + " shown"
-                + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
-                + exempted(findings)
-                + " ("
-                + findings.solver()
-                + "; certificates checked by: "
-                + checkers(findings)
-                + ")");
+        name
+            + ": "
+            + counted(tally.proved(), "requirement", "requirements")
+            + " of safety proved, "
+            + counted(tally.shown(), "possibility", "possibilities")
+            + " shown"
+            + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
+            + exempted(findings)
+            + " ("
+            + findings.solver()
+            + "; certificates checked by: "
+            + checkers(findings)
+            + ")");
     text.addAll(AdviceLines.told(findings));
     text.add(name + ": " + CAUTION);
     return Shown.lines(text);

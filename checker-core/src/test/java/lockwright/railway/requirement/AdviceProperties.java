@@ -17,7 +17,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 class AdviceProperties {
   private static final Map<String, Integer> SEEN = new TreeMap<>();
 
-  @Property(tries = 60, seed = "1898", shrinking = ShrinkingMode.OFF)
+  @Property(tries = 40, seed = "1898", shrinking = ShrinkingMode.OFF)
   void advice_equals_what_is_found_naively(@ForAll("lines") RandomDrawing lines) {
     Derived derived = Derivation.derive(lines.layout(), lines.frame(), List.of());
 

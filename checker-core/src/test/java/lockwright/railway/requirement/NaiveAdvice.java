@@ -52,7 +52,8 @@ final class NaiveAdvice {
       }
       int from = instance.indexOf('[');
       // Between two paths there is ", ", and so is there within one, but never after "]".
-      flanks.addAll(List.of(instance.substring(from + 1, instance.length() - 1).split("(?<=\\]), ")));
+      flanks.addAll(
+          List.of(instance.substring(from + 1, instance.length() - 1).split("(?<=\\]), ")));
     }
   }
 
@@ -185,7 +186,8 @@ final class NaiveAdvice {
           && path.group(1).equals(route.name())
           && path.group(3).isEmpty()
           && !path.group(2).isEmpty()) {
-        List<Set<String>> away = List.of(path.group(2).split(", ")).stream().map(this::end).toList();
+        List<Set<String>> away =
+            List.of(path.group(2).split(", ")).stream().map(this::end).toList();
         Set<String> distinct = away.stream().flatMap(Set::stream).collect(Collectors.toSet());
         if (away.stream().noneMatch(Set::isEmpty) && distinct.size() == 1) {
           all.addAll(distinct);

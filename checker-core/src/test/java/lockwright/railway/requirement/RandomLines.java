@@ -106,8 +106,7 @@ final class RandomLines {
         facing
             ? points(a, onA.opposite(), across.opposite())
             : points(onA.opposite(), a, across.opposite());
-    String other =
-        facing ? points(onB.opposite(), b, across) : points(b, onB.opposite(), across);
+    String other = facing ? points(onB.opposite(), b, across) : points(b, onB.opposite(), across);
     if (random.nextInt(10) < 7) {
       oneLever.add(List.of(one, other));
     }
@@ -115,7 +114,7 @@ final class RandomLines {
     b = onB;
   }
 
-  /** A double branch, one line of which crosses the nearer main line. */
+  /** A double branch, one line of which crosses the nearer main line; the other may have a trap. */
   private void junction() {
     TrackEnd onA = track();
     TrackEnd away = track();
@@ -124,7 +123,14 @@ final class RandomLines {
     TrackEnd other = track();
     TrackEnd onB = track();
     points(a, onA.opposite(), away.opposite());
-    points(b, main.opposite(), other.opposite());
+    String joins = points(b, main.opposite(), other.opposite());
+    if (random.nextInt(3) == 0) {
+      TrackEnd far = track();
+      String trap = "p" + points++;
+      drawing.points(trap, far.opposite(), Optional.empty(), Optional.of(other));
+      oneLever.add(List.of(trap, joins));
+      other = far;
+    }
     drawing.crossing("x" + points, main, onB.opposite(), away, branch.opposite());
     drawing.limit(Attachment.Limit.BLOCK, post(branch));
     drawing.limit(Attachment.Limit.BLOCK, post(other));
@@ -163,8 +169,10 @@ final class RandomLines {
         levers.stream().filter(l -> l.work() instanceof Work.OfPoints).limit(2).toList();
     if (some.size() == 2 && random.nextInt(3) == 0) {
       String id = some.get(0).id();
-      levers.set(levers.indexOf(some.get(0)), with(some.get(0), id + Lever.PULL, some.get(0).work()));
-      levers.set(levers.indexOf(some.get(1)), with(some.get(1), id + Lever.PUSH, some.get(1).work()));
+      levers.set(
+          levers.indexOf(some.get(0)), with(some.get(0), id + Lever.PULL, some.get(0).work()));
+      levers.set(
+          levers.indexOf(some.get(1)), with(some.get(1), id + Lever.PUSH, some.get(1).work()));
     }
     return new Frame(levers);
   }
