@@ -3,6 +3,7 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.audit.Audited;
@@ -12,6 +13,12 @@ import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Asked;
 import lockwright.report.Advised;
 import lockwright.report.Findings;
+import lockwright.report.json.ResultJson;
+import lockwright.report.junit.JunitXml;
+import lockwright.report.markdown.MarkdownSummary;
+import lockwright.report.page.ProofReport;
+import lockwright.report.readback.ReadBack;
+import lockwright.report.sarif.Sarif;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Summary;
 import lockwright.spec.Span;
@@ -86,6 +93,30 @@ class PointsToPointsTest {
         .contains("perhaps missing: '" + LOCK + "'")
         .contains("none of " + FREE.requirements().size() + " requirements fails")
         .doesNotContain("broken");
+  }
+
+  @Test
+  void no_report_shows_advice_that_is_not_kept_as_a_failure() {
+    byte[] result = ResultJson.bytes(OF_FREE);
+    assertThat(ProofReport.checked(result))
+        .contains("<h3>not kept: " + ADVICE + "</h3>")
+        .contains("<li>2 to down branch and 3 to up, crossing X</li>")
+        .contains("Then they lie so together. The search found no sequence of fewer")
+        .contains("Perhaps missing: &#39;" + LOCK + "&#39;")
+        .contains("\u2714 Passes: of " + FREE.requirements().size() + " requirements ")
+        .contains("1 as advice")
+        .doesNotContain("\u2718", "is broken", "class=\"bad\"");
+    assertThat(MarkdownSummary.of(result))
+        .contains("### Advice, which fails nothing")
+        .contains("- not kept\\: points to points\\: points D R, points U N")
+        .doesNotContain("What fails", "broken");
+    assertThat(JunitXml.of(result)).doesNotContain("points to points", "<failure");
+    assertThat(new String(Sarif.of(result, "box/"), StandardCharsets.UTF_8)).doesNotContain(ADVICE);
+    assertThat(ReadBack.text(FREE))
+        .contains("Points to points: points D R, points U N\n")
+        .contains("advice, which fails nothing");
+    assertThat(ReadBack.text(ASKED))
+        .contains("asked for, so a requirement here: the old table of the box has it so");
   }
 
   /** One whole stroke of lever 6: two half-strokes, and no fewer. */
