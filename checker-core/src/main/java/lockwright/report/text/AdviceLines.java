@@ -69,7 +69,8 @@ record AdviceLines(Findings findings) {
               + c.reason());
     }
     if (r.meetings().size() > MEETINGS) {
-      text.add("  and " + (r.meetings().size() - MEETINGS) + " pairs of routes more");
+      int more = r.meetings().size() - MEETINGS;
+      text.add("  and " + more + (more == 1 ? " pair of routes more" : " pairs of routes more"));
     }
     return text;
   }

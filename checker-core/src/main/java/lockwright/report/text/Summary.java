@@ -78,7 +78,6 @@ public final class Summary {
     text.add(findings.box().name() + ": " + count(findings));
     first(findings).ifPresent(a -> text.addAll(new Finding(findings).text(a)));
     text.addAll(KnownFailures.failing(findings));
-    text.addAll(AdviceLines.told(findings));
     return Shown.lines(text);
   }
 
