@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.EntryVerdict;
 import lockwright.railway.Box;
@@ -25,6 +26,8 @@ import lockwright.spec.Span;
 import lockwright.worker.Limits;
 import lockwright.worker.UnfitMachine;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Points are interlocked with one another, where possible, to avoid collision: Board of Trade
@@ -93,6 +96,24 @@ class PointsToPointsTest {
         .contains("perhaps missing: '" + LOCK + "'")
         .contains("none of " + FREE.requirements().size() + " requirements fails")
         .doesNotContain("broken");
+  }
+
+  /**
+   * Ours, by their plans: two have a junction of double lines. Of Brindlewick's crossover nothing
+   * is said: whichever way it lies, a route over it crosses that over D reversed.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "brindlewick | points D R, points U N",
+        "pellowmere | points J R, points U N",
+        "quillby |",
+        "corlhaven |"
+      })
+  void of_the_examples_those_with_a_double_junction_have_advice(String example, String advice) {
+    assertThat(Boxes.example("proved/" + example).advice().stream().map(a -> a.subject()))
+        .containsExactlyElementsOf(Stream.ofNullable(advice).toList());
   }
 
   @Test
