@@ -6,16 +6,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import lockwright.audit.Audited;
 import lockwright.audit.EntryVerdict;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Asked;
+import lockwright.railway.teaching.Teaching;
 import lockwright.report.Advised;
 import lockwright.report.Findings;
 import lockwright.report.json.ResultJson;
 import lockwright.report.junit.JunitXml;
+import lockwright.report.lesson.Lessons;
 import lockwright.report.markdown.MarkdownSummary;
 import lockwright.report.page.ProofReport;
 import lockwright.report.readback.ReadBack;
@@ -138,6 +141,19 @@ class PointsToPointsTest {
         .contains("advice, which fails nothing");
     assertThat(ReadBack.text(ASKED))
         .contains("asked for, so a requirement here: the old table of the box has it so");
+  }
+
+  @Test
+  void a_lesson_is_made_of_it_only_where_it_is_asked_for() {
+    Findings asked = Boxes.check(ASKED);
+    assertThat(lessons(asked).keySet()).anyMatch(f -> f.startsWith("points-to-points"));
+    assertThat(lessons(OF_FREE).keySet())
+        .isNotEmpty()
+        .noneMatch(f -> f.startsWith("points-to-points"));
+  }
+
+  private static Map<String, String> lessons(Findings findings) {
+    return Lessons.of(findings, ResultJson.bytes(findings), Teaching.NONE).pages();
   }
 
   /** One whole stroke of lever 6: two half-strokes, and no fewer. */
