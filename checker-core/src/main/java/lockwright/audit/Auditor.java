@@ -52,21 +52,21 @@ public final class Auditor {
   }
 
   /**
-   * One verdict a requirement, in the order of the box.
+   * One verdict a requirement, in the order of the box, and then one for each advice.
    *
    * @throws Disagreement if a claim does not stand: a fault of this program
    */
   public static List<Audited> audit(Box box, Claims claims) {
     Auditor auditor = new Auditor(box, claims);
     auditor.refuseStrayClaims();
-    return box.requirements().stream().map(auditor::audit).toList();
+    return box.checked().stream().map(auditor::audit).toList();
   }
 
   private void refuseStrayClaims() {
     Set<String> stray = new TreeSet<>(claims.safety().keySet());
     stray.addAll(claims.possibilities().keySet());
     stray.addAll(claims.subjects().keySet());
-    for (Requirement r : box.requirements()) {
+    for (Requirement r : box.checked()) {
       stray.remove(r.id());
       r.speaksAbout().forEach(s -> stray.remove(s.id()));
       if ((r.possibility() ? claims.safety() : claims.possibilities()).containsKey(r.id())) {

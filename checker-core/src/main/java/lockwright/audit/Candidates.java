@@ -86,6 +86,8 @@ final class Candidates {
       byNearness(r.routes()).forEach(route -> gates(route, r.levelCrossing()));
     } else if (requirement instanceof Requirement.SectionSignalsApart r) {
       signals(r.first(), r.second(), List.of());
+    } else if (requirement instanceof Requirement.PointsToPoints r) {
+      pointsToPoints(r);
     }
     List<Entry> all = new ArrayList<>(first);
     all.addAll(then);
@@ -380,6 +382,20 @@ final class Candidates {
     box.frame()
         .giving(other)
         .forEach(b -> add(first, Entry.Kind.LOCKS, under(signal), List.of(b.id()), when));
+  }
+
+  /** Reversed, the one is released by the other where that should then be reversed too. */
+  private void pointsToPoints(Requirement.PointsToPoints r) {
+    Lever one = box.frame().ofPoints(r.first().get(0)).orElseThrow();
+    Lever other = box.frame().ofPoints(r.second().get(0)).orElseThrow();
+    boolean swap = r.firstLie() == Lie.NORMAL;
+    boolean both = r.firstLie() == r.secondLie();
+    first.add(
+        entry(
+            both ? Entry.Kind.LOCKS : Entry.Kind.RELEASED_BY,
+            swap ? other : one,
+            List.of(swap ? one.id() : other.id()),
+            List.of()));
   }
 
   private void distant(Requirement.DistantFollows r) {

@@ -24,7 +24,8 @@ import lockwright.working.Working;
  *   <li>What was not claimed, or could not be checked within the limits, is open.
  * </ol>
  *
- * The box is one whose requirements of safety have all been proved.
+ * The box is one whose requirements of safety, and whose advice, have all been proved: advice that
+ * is not kept with the entry has to be taken from it first.
  */
 public final class EntryAudit {
   private static final String FORBIDDEN = Names.FORBIDDEN_BY_ENTRY;
@@ -35,6 +36,7 @@ public final class EntryAudit {
   private final Working without;
   private final CertificateAudit certificates;
   private final List<Requirement> safety;
+  private final List<Requirement> advice;
 
   private EntryAudit(Box box, Entry entry, Map<String, Claim> claims) {
     this.entry = entry;
@@ -43,12 +45,13 @@ public final class EntryAudit {
     without = Working.parted(box, entry);
     certificates = new CertificateAudit(without);
     safety = box.requirements().stream().filter(r -> !r.possibility()).toList();
+    advice = box.advice();
   }
 
   /**
    * The verdict on an entry.
    *
-   * @param claims by the ids of requirements of safety (their breaches), and {@link
+   * @param claims by the ids of requirements of safety and of advice (their breaches), and {@link
    *     Names#FORBIDDEN_BY_ENTRY}
    * @throws Disagreement if a claim does not stand, or two of them contradict each other: a fault
    *     of this program
@@ -69,51 +72,65 @@ public final class EntryAudit {
     Set<String> stray = new HashSet<>(claims.keySet());
     stray.remove(FORBIDDEN);
     safety.forEach(r -> stray.remove(r.id()));
+    advice.forEach(r -> stray.remove(r.id()));
     if (!stray.isEmpty()) {
       throw new Disagreement(entry.words() + ": claims about nothing that was asked: " + stray);
     }
   }
 
   private EntryVerdict verdict() {
-    List<EntryVerdict.Break> breaks = breaks();
+    List<EntryVerdict.Break> breaks = breaks(safety);
+    List<EntryVerdict.Break> advised = breaks(advice);
     List<String> open = new ArrayList<>();
     Optional<EntryVerdict.Never> never = never(FORBIDDEN, without.forbidden(entry), open);
     if (never.isPresent()) {
-      if (!breaks.isEmpty()) {
+      List<EntryVerdict.Break> all = new ArrayList<>(breaks);
+      all.addAll(advised);
+      if (!all.isEmpty()) {
         throw new Disagreement(
             "without '"
                 + entry.words()
                 + "' the same movements are made, and yet it breaks "
-                + breaks.get(0).requirement().id());
+                + all.get(0).requirement().id());
       }
       return new EntryVerdict.Implied(entry, never.get());
     }
     if (!breaks.isEmpty()) {
       return new EntryVerdict.Needed(
-          entry, breaks, safety.stream().filter(r -> !decided(r.id())).toList());
+          entry, breaks, advised, safety.stream().filter(r -> !decided(r.id())).toList());
     }
-    return withoutBreak(open);
+    return withoutBreak(advised, open);
   }
 
-  private EntryVerdict withoutBreak(List<String> open) {
-    List<EntryVerdict.Kept> kept = new ArrayList<>();
-    for (Requirement r : safety) {
-      never(r.id(), without.breach(r), open).ifPresent(n -> kept.add(new EntryVerdict.Kept(r, n)));
+  private EntryVerdict withoutBreak(List<EntryVerdict.Break> advised, List<String> open) {
+    List<EntryVerdict.Kept> kept = kept(safety, open);
+    if (!advised.isEmpty() && kept.size() == safety.size()) {
+      return new EntryVerdict.NeededByAdvice(entry, advised, kept);
     }
-    if (claims.get(FORBIDDEN) instanceof Claim.Reached reached && kept.size() == safety.size()) {
+    kept.addAll(kept(advice, open));
+    if (claims.get(FORBIDDEN) instanceof Claim.Reached reached
+        && kept.size() == safety.size() + advice.size()) {
       return new EntryVerdict.NotNeeded(
           entry, play(FORBIDDEN, without.forbidden(entry), reached), kept);
     }
     return new EntryVerdict.Undecided(entry, open);
   }
 
+  private List<EntryVerdict.Kept> kept(List<Requirement> some, List<String> open) {
+    List<EntryVerdict.Kept> kept = new ArrayList<>();
+    for (Requirement r : some) {
+      never(r.id(), without.breach(r), open).ifPresent(n -> kept.add(new EntryVerdict.Kept(r, n)));
+    }
+    return kept;
+  }
+
   private boolean decided(String target) {
     return claims.get(target) instanceof Claim.Reached || claims.get(target) instanceof Claim.Never;
   }
 
-  private List<EntryVerdict.Break> breaks() {
+  private List<EntryVerdict.Break> breaks(List<Requirement> some) {
     List<EntryVerdict.Break> breaks = new ArrayList<>();
-    for (Requirement r : safety) {
+    for (Requirement r : some) {
       if (claims.get(r.id()) instanceof Claim.Reached reached) {
         breaks.add(new EntryVerdict.Break(r, play(r.id(), without.breach(r), reached)));
       }

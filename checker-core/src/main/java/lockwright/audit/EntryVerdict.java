@@ -29,6 +29,8 @@ public abstract sealed class EntryVerdict {
   public interface Cases<T> {
     T needed(Needed needed);
 
+    T neededByAdvice(NeededByAdvice needed);
+
     T implied(Implied implied);
 
     T notNeeded(NotNeeded notNeeded);
@@ -44,7 +46,7 @@ public abstract sealed class EntryVerdict {
    */
   public record Allowed(Played played, boolean shortest, int heldAt) {}
 
-  /** A requirement of safety that is broken without the entry; the run ends in its breach. */
+  /** A requirement of safety, or an advice, that is broken without the entry, at the run's end. */
   public record Break(Requirement requirement, Allowed run) {}
 
   /** That something never comes about without the entry, and the checked reason. */
@@ -59,18 +61,25 @@ public abstract sealed class EntryVerdict {
     }
   }
 
-  /** A requirement of safety that nothing breaks without the entry. */
+  /** A requirement of safety, or an advice, that nothing breaks without the entry. */
   public record Kept(Requirement requirement, Never never) {}
 
   /** Without it these requirements are broken, one or more; of those open nothing is known. */
   public static final class Needed extends EntryVerdict {
     private final List<Break> breaks;
+    private final List<Break> advice;
     private final List<Requirement> open;
 
-    Needed(Entry entry, List<Break> breaks, List<Requirement> open) {
+    Needed(Entry entry, List<Break> breaks, List<Break> advice, List<Requirement> open) {
       super(entry);
       this.breaks = List.copyOf(breaks);
+      this.advice = List.copyOf(advice);
       this.open = List.copyOf(open);
+    }
+
+    /** The advice that is not kept without it either. */
+    public List<Break> advice() {
+      return advice;
     }
 
     public List<Break> breaks() {
@@ -84,6 +93,32 @@ public abstract sealed class EntryVerdict {
     @Override
     public <T> T fold(Cases<T> cases) {
       return cases.needed(this);
+    }
+  }
+
+  /** Without it each requirement of safety is kept, but some advice, one or more, is not. */
+  public static final class NeededByAdvice extends EntryVerdict {
+    private final List<Break> advice;
+    private final List<Kept> kept;
+
+    NeededByAdvice(Entry entry, List<Break> advice, List<Kept> kept) {
+      super(entry);
+      this.advice = List.copyOf(advice);
+      this.kept = List.copyOf(kept);
+    }
+
+    public List<Break> advice() {
+      return advice;
+    }
+
+    /** One for each requirement of safety. */
+    public List<Kept> kept() {
+      return kept;
+    }
+
+    @Override
+    public <T> T fold(Cases<T> cases) {
+      return cases.neededByAdvice(this);
     }
   }
 
@@ -107,8 +142,9 @@ public abstract sealed class EntryVerdict {
   }
 
   /**
-   * Without it, what it forbids comes about and each requirement of safety is kept: not needed by
-   * the requirements of this catalogue, under these assumptions, while all others stay.
+   * Without it, what it forbids comes about and each requirement of safety, and each advice, is
+   * kept: not needed by the requirements of this catalogue, under these assumptions, while all
+   * others stay.
    */
   public static final class NotNeeded extends EntryVerdict {
     private final Allowed allows;
@@ -125,7 +161,7 @@ public abstract sealed class EntryVerdict {
       return allows;
     }
 
-    /** One for each requirement of safety. */
+    /** One for each requirement of safety, and then one for each advice. */
     public List<Kept> kept() {
       return kept;
     }

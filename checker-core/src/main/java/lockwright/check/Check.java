@@ -85,7 +85,7 @@ public record Check(Limits limits, Searcher searcher, Consumer<String> progress)
     Map<String, Claim> safety = new LinkedHashMap<>();
     Map<String, Claim> subjects = new LinkedHashMap<>();
     Map<String, Claim> possibilities = new LinkedHashMap<>();
-    for (Requirement requirement : box.requirements()) {
+    for (Requirement requirement : box.checked()) {
       String id = requirement.id();
       if (requirement.possibility()) {
         possibilities.put(id, ofWhole.get(id));

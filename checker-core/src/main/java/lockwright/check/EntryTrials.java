@@ -21,6 +21,7 @@ import lockwright.encode.names.Certificate;
 import lockwright.encode.names.Claim;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
+import lockwright.report.Advised;
 import lockwright.report.Entries;
 import lockwright.report.Findings;
 import lockwright.worker.Found;
@@ -55,7 +56,10 @@ public record EntryTrials(Limits limits, Searcher searcher, Consumer<String> pro
     if (known.isEmpty()) {
       return findings.with(Entries.DOES_NOT_HOLD);
     }
-    return findings.with(Entries.of(all(findings.box(), known.stream().distinct().toList())));
+    for (Audited kept : findings.advice(Advised.KEPT)) {
+      known.add(((Audited.Proved) kept).certificate());
+    }
+    return findings.with(Entries.of(all(findings.keeping(), known.stream().distinct().toList())));
   }
 
   private List<EntryVerdict> all(Box box, List<Certificate> known)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import lockwright.audit.Audited;
 import lockwright.audit.Auditor;
 import lockwright.audit.Disagreement;
@@ -13,6 +14,7 @@ import lockwright.audit.EntryAudit;
 import lockwright.audit.EntryVerdict;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Requirement;
 import lockwright.railway.words.Quantity;
 import lockwright.report.Entries;
 import lockwright.report.Expectations;
@@ -71,10 +73,13 @@ public final class Recheck {
         return new Outcome.Refused(changed);
       }
       List<Audited> audited = Auditor.audit(box, recorded.claims());
-      Findings findings =
-          new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver())
-              .with(entries(box, audited, recorded.entries()))
-              .against(expectations);
+      Findings bare = new Findings(box, digests, audited, recorded.decidedBy(), recorded.solver());
+      Set<String> tried =
+          bare.keeping().checked().stream()
+              .filter(r -> !r.possibility())
+              .map(Requirement::id)
+              .collect(Collectors.toSet());
+      Findings findings = bare.with(entries(bare, recorded.entries(tried))).against(expectations);
       String difference = recorded.firstDifference(ResultJson.bytes(findings));
       return difference.isEmpty()
           ? new Outcome.Stands(findings)
@@ -87,9 +92,10 @@ public final class Recheck {
   }
 
   /** The entries of the table, each audited again without it, if they were tried. */
-  private static Entries entries(Box box, List<Audited> audited, RecordedEntries recorded) {
+  private static Entries entries(Findings findings, RecordedEntries recorded) {
+    Box box = findings.keeping();
     boolean holds =
-        audited.stream()
+        findings.audited().stream()
             .allMatch(
                 a ->
                     a instanceof Audited.Proved
@@ -98,7 +104,7 @@ public final class Recheck {
     if (recorded.notTried().equals(Entries.NOT_ASKED_FOR.notTried())) {
       return Entries.NOT_ASKED_FOR;
     } else if (!recorded.notTried().isEmpty()) {
-      if (holds && audited.stream().anyMatch(a -> a instanceof Audited.Proved)) {
+      if (holds && findings.audited().stream().anyMatch(a -> a instanceof Audited.Proved)) {
         throw new IllegalArgumentException(
             "the entries were not tried, for a reason that is not so");
       }

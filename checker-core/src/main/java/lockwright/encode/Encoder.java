@@ -88,7 +88,7 @@ public final class Encoder {
   private static List<Target> targets(
       Box box, Targets targets, WithoutEntry without, List<Movement> movements) {
     List<Target> all = new ArrayList<>(List.of(without.target(movements)));
-    box.requirements().stream().filter(r -> !r.possibility()).map(targets::of).forEach(all::add);
+    box.checked().stream().filter(r -> !r.possibility()).map(targets::of).forEach(all::add);
     return all;
   }
 
@@ -97,7 +97,7 @@ public final class Encoder {
     boolean possibility = strokes == Strokes.WHOLE;
     List<Target> all = new ArrayList<>();
     Map<String, Subject> subjects = new LinkedHashMap<>();
-    for (Requirement requirement : box.requirements()) {
+    for (Requirement requirement : box.checked()) {
       if (requirement.possibility() == possibility
           && !(requirement instanceof Requirement.FrameCanBeRestored)) {
         all.add(targets.of(requirement));

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Position;
 import lockwright.railway.layout.Conflict;
+import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.requirement.Requirement;
@@ -85,6 +86,8 @@ final class Targets {
       states = Term.and(apparatus.off(r.first()), apparatus.off(r.second()));
     } else if (requirement instanceof Requirement.SidingLocked r) {
       states = sidingNotLocked(r);
+    } else if (requirement instanceof Requirement.PointsToPoints r) {
+      states = Term.and(some(r.first(), r.firstLie()), some(r.second(), r.secondLie()));
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
       states = Term.and(apparatus.surelyOff(r.route()), apparatus.lies(r.route()));
     } else if (requirement instanceof Requirement.LeverCanBeMoved r) {
@@ -109,6 +112,8 @@ final class Targets {
       states = apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
       states = apparatus.partWay(s.points());
+    } else if (subject instanceof Subject.PointsLie s) {
+      states = some(s.points(), s.lie());
     } else if (subject instanceof Subject.LeverReversed s) {
       states = apparatus.words().is(Quantity.lever(s.lever()), Position.R);
     } else if (subject instanceof Subject.FrameOpen s) {
@@ -123,6 +128,10 @@ final class Targets {
       throw new IllegalArgumentException("no encoding of " + subject.id());
     }
     return new Target(subject.id(), states, List.of(), false);
+  }
+
+  private Term some(List<String> points, Lie lie) {
+    return Term.or(points.stream().map(p -> apparatus.lie(p, lie)).toList());
   }
 
   private Term oneLies(List<Route> routes) {

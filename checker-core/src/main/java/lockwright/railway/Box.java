@@ -2,6 +2,8 @@ package lockwright.railway;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import lockwright.railway.control.Controls;
 import lockwright.railway.drawing.Drawing;
 import lockwright.railway.frame.Connections;
@@ -14,6 +16,7 @@ import lockwright.railway.layout.Layout;
 import lockwright.railway.layout.NotSignalled;
 import lockwright.railway.layout.Route;
 import lockwright.railway.locking.Entry;
+import lockwright.railway.requirement.Asked;
 import lockwright.railway.requirement.Exemption;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.section.Section;
@@ -27,8 +30,11 @@ import lockwright.railway.section.Section;
  * @param routes in order of the signals in the plan, then of the points passed (normal before
  *     reverse)
  * @param requirements all instances, in the order of the catalogue, then of the plan
+ * @param advice the instances that are advice, and that nobody asks for: they are checked, and fail
+ *     nothing; none of the requirements
  * @param drawing where its author wants things in the track diagram; nothing follows from it
  * @param exempted the instances that its author exempts by name, which are none of its requirements
+ * @param asked what would be advice, but is among the requirements, since its author asks for it
  * @param controls what acts on levers and arms from outside the frame
  */
 public record Box(
@@ -42,11 +48,15 @@ public record Box(
     List<Conflict> conflicts,
     List<DistantPath> distantPaths,
     List<Requirement> requirements,
+    List<Requirement> advice,
     Drawing drawing,
     Controls controls,
-    List<Exemption> exempted) {
+    List<Exemption> exempted,
+    List<Asked> asked) {
   public Box {
     exempted = List.copyOf(exempted);
+    asked = List.copyOf(asked);
+    advice = List.copyOf(advice);
     locking = List.copyOf(locking);
     sections = List.copyOf(sections);
     routes = List.copyOf(routes);
@@ -79,8 +89,10 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
+        List.of(),
         Drawing.NONE,
         Controls.NONE,
+        List.of(),
         List.of());
   }
 
@@ -106,6 +118,40 @@ public record Box(
   /** The same box without the requirements that are exempted. */
   public Box exempting(List<Exemption> exemptions) {
     List<Requirement> not = exemptions.stream().map(Exemption::requirement).toList();
+    return with(
+        requirements.stream().filter(r -> !not.contains(r)).toList(), advice, exemptions, asked);
+  }
+
+  /** The same box with this advice. */
+  public Box advised(List<Requirement> other) {
+    return with(requirements, other, exempted, asked);
+  }
+
+  /** The same box with what is asked for among the requirements of safety, and no advice. */
+  public Box asking(List<Asked> wanted) {
+    List<Requirement> now = wanted.stream().map(Asked::requirement).toList();
+    return with(
+        Stream.of(
+                requirements.stream().filter(r -> !r.possibility()),
+                now.stream(),
+                requirements.stream().filter(Requirement::possibility))
+            .<Requirement>flatMap(Function.identity())
+            .toList(),
+        advice.stream().filter(r -> !now.contains(r)).toList(),
+        exempted,
+        wanted);
+  }
+
+  /** All that is checked: the requirements, and then the advice. */
+  public List<Requirement> checked() {
+    return Stream.concat(requirements.stream(), advice.stream()).toList();
+  }
+
+  private Box with(
+      List<Requirement> otherRequirements,
+      List<Requirement> otherAdvice,
+      List<Exemption> exemptions,
+      List<Asked> wanted) {
     return new Box(
         name,
         layout,
@@ -116,10 +162,12 @@ public record Box(
         notSignalled,
         conflicts,
         distantPaths,
-        requirements.stream().filter(r -> !not.contains(r)).toList(),
+        otherRequirements,
+        otherAdvice,
         drawing,
         controls,
-        exemptions);
+        exemptions,
+        wanted);
   }
 
   /** The same box with other lever locks and arm controls. */
@@ -157,9 +205,11 @@ public record Box(
         conflicts,
         distantPaths,
         requirements,
+        advice,
         otherDrawing,
         otherControls,
-        exempted);
+        exempted,
+        asked);
   }
 
   /** The section whose tokens release a ground frame; none, where a lever does. */

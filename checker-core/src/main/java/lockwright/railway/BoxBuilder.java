@@ -87,7 +87,10 @@ public final class BoxBuilder {
 
   private static Box exempting(Box box, SpecFolder spec, Problems problems) {
     return spec.waivers()
-        .map(w -> box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems)))
+        .map(
+            w ->
+                box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems))
+                    .asking(AskedBuilder.build(w.asked(), box, problems)))
         .orElse(box);
   }
 
@@ -134,15 +137,16 @@ public final class BoxBuilder {
       String name, Layout layout, Frame frame, List<Entry> locking, List<Section> sections) {
     Derived derived = Derivation.derive(layout, frame, sections);
     return new Box(
-        name,
-        layout,
-        frame,
-        locking,
-        sections,
-        derived.routes(),
-        derived.notSignalled(),
-        derived.conflicts(),
-        derived.distantPaths(),
-        derived.requirements());
+            name,
+            layout,
+            frame,
+            locking,
+            sections,
+            derived.routes(),
+            derived.notSignalled(),
+            derived.conflicts(),
+            derived.distantPaths(),
+            derived.requirements())
+        .advised(derived.advice());
   }
 }

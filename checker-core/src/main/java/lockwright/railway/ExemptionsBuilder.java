@@ -19,7 +19,7 @@ final class ExemptionsBuilder {
     Map<String, WaiversFile.Item> written = new LinkedHashMap<>();
     items.forEach(i -> written.put(i.id().text(), i));
     Map<String, Requirement> all = new LinkedHashMap<>();
-    box.requirements().forEach(r -> all.put(r.id(), r));
+    box.checked().forEach(r -> all.put(r.id(), r));
     items.forEach(i -> check(i, all, problems));
     List<Exemption> exemptions = new ArrayList<>();
     for (Requirement r : box.requirements()) {

@@ -16,11 +16,13 @@ import lockwright.spec.WaiversFile;
 /** Makes the expectations; `docs/meaning.md` 7. */
 final class WaiversBuilder {
   private final Map<String, Requirement> requirements = new LinkedHashMap<>();
+  private final List<String> advice;
   private final Problems problems;
 
   private WaiversBuilder(Box box, Problems problems) {
     box.requirements().forEach(r -> requirements.put(r.id(), r));
     box.exempted().forEach(e -> requirements.put(e.requirement().id(), e.requirement()));
+    advice = box.advice().stream().map(Requirement::id).toList();
     this.problems = problems;
   }
 
@@ -37,6 +39,14 @@ final class WaiversBuilder {
 
   private void check(WaiversFile.Item item) {
     Requirement requirement = requirements.get(item.id().text());
+    if (advice.contains(item.id().text())) {
+      problems.add(
+          Message.EXPECTED_OF_ADVICE,
+          item.id().at(),
+          item.id().quoted() + " is advice, which fails nothing",
+          "take the entry away; or, if this box must keep it, write it under 'asked' too");
+      return;
+    }
     if (requirement == null) {
       unknown(item, requirements.keySet(), problems);
       return;

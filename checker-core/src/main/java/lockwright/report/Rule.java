@@ -76,6 +76,10 @@ public final class Rule {
                   + " a token in its lock, and with its lever away from normal where one is needed too;"
                   + " and while it is so released no other token of the section is out."),
           Map.entry(
+              "points to points",
+              "Where routes over points of two levers conflict, and nothing that is signalled is lost"
+                  + " by it, the points never lie for both together."),
+          Map.entry(
               "frame can be restored",
               "From every state that can be come to, levers, points of ground frames or worked by hand,"
                   + " and gates can be worked so that all levers are normal again, and nothing need"
@@ -191,6 +195,9 @@ public final class Rule {
           + " are open with its release home, or it is free and another token of section "
           + r.section()
           + " is out";
+    }
+    if (requirement instanceof Requirement.PointsToPoints r) {
+      return r.subject() + " lie so together, for routes that conflict";
     }
     throw new IllegalArgumentException(requirement.id() + " is not broken by a sequence");
   }

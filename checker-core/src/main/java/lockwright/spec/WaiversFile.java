@@ -10,8 +10,10 @@ import java.util.Optional;
  * @param expected what the author knows to fail and to be right so
  * @param waived what somebody answers for until a date
  * @param exempted what is not asked for; without a verdict
+ * @param asked what is advice, and asked for; without a verdict
  */
-public record WaiversFile(List<Item> expected, List<Item> waived, List<Item> exempted) {
+public record WaiversFile(
+    List<Item> expected, List<Item> waived, List<Item> exempted, List<Item> asked) {
   /**
    * An instance of a requirement, by its id, and the verdict that it has.
    *

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lockwright.spec.form.Form;
 import lockwright.spec.form.WaiversForm;
 
 /** Reads the form of `waivers.yaml`; `docs/spec.md`. */
@@ -12,6 +13,7 @@ final class WaiversReader {
   private static final String EXPECTED = "expected";
   private static final String WAIVED = "waived";
   private static final String EXEMPTED = "exempted";
+  private static final String ASKED = "asked";
 
   private final Problems problems;
   private final Shape shape;
@@ -31,7 +33,8 @@ final class WaiversReader {
         new WaiversFile(
             fields.each(EXPECTED, this::expected),
             fields.each(WAIVED, this::waived),
-            fields.each(EXEMPTED, this::exempted));
+            fields.each(EXEMPTED, f -> reason(f, "the exemption of ", WaiversForm.EXEMPTED)),
+            fields.each(ASKED, f -> reason(f, "what is asked of ", WaiversForm.ASKED)));
     Set<String> expected =
         file.expected().stream().map(e -> e.id().text()).collect(Collectors.toSet());
     for (WaiversFile.Item item : file.waived()) {
@@ -58,9 +61,9 @@ final class WaiversReader {
     return file;
   }
 
-  private Optional<WaiversFile.Item> exempted(Node.Field field) {
+  private Optional<WaiversFile.Item> reason(Node.Field field, String thing, Form.Mapping form) {
     return shape
-        .fields(field.value(), "the exemption of " + field.key().quoted(), WaiversForm.EXEMPTED)
+        .fields(field.value(), thing + field.key().quoted(), form)
         .map(
             f ->
                 new WaiversFile.Item(

@@ -13,6 +13,7 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.LevelCrossing;
+import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.requirement.Requirement;
@@ -85,6 +86,9 @@ final class Breaches {
       return state(Condition.all(apparatus.off(r.first()), apparatus.off(r.second())));
     } else if (requirement instanceof Requirement.SidingLocked r) {
       return state(sidingNotLocked(r));
+    } else if (requirement instanceof Requirement.PointsToPoints r) {
+      return state(
+          Condition.all(oneLies(r.first(), r.firstLie()), oneLies(r.second(), r.secondLie())));
     }
     throw new IllegalArgumentException(requirement.id() + " is not a requirement of safety");
   }
@@ -107,6 +111,8 @@ final class Breaches {
       return apparatus.bolted(s.points());
     } else if (subject instanceof Subject.PartWay s) {
       return apparatus.lieNeitherWay(s.points());
+    } else if (subject instanceof Subject.PointsLie s) {
+      return oneLies(s.points(), s.lie());
     } else if (subject instanceof Subject.LeverReversed s) {
       return apparatus.lever(s.lever(), "R");
     } else if (subject instanceof Subject.FrameOpen s) {
@@ -212,6 +218,11 @@ final class Breaches {
         Condition.any(
             Condition.all(any, Condition.not(switchedOut)),
             oneLies(r.conflicts().stream().filter(c -> !c.opposed()).toList())));
+  }
+
+  /** Some of the points lie so. */
+  private Condition oneLies(List<String> points, Lie lie) {
+    return Condition.any(points.stream().map(p -> apparatus.lies(p, lie)).toList());
   }
 
   private Condition oneLies(List<Conflict> conflicts) {

@@ -48,7 +48,7 @@ final class EnginesAlone {
   }
 
   private static OptionalInt shortest(Box box, BruteForce brute, String target) {
-    for (Requirement requirement : box.requirements()) {
+    for (Requirement requirement : box.checked()) {
       if (!requirement.possibility()) {
         if (requirement.id().equals(target)) {
           return brute.shortest(requirement);

@@ -65,7 +65,7 @@ public final class RandomBox {
   }
 
   public static Box of(Random random) {
-    return RandomLevers.in(new RandomBox(random).box());
+    return RandomAdvice.of(RandomLevers.in(new RandomBox(random).box()));
   }
 
   private boolean chance(int percent) {

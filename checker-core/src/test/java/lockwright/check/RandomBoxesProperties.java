@@ -63,6 +63,7 @@ class RandomBoxesProperties {
   /** Verdicts on sidings locked by token: few boxes have one. */
   private static final Map<String, Integer> SIDINGS = new ConcurrentSkipListMap<>();
 
+  private static final Map<String, Integer> ADVICE = new ConcurrentSkipListMap<>();
   private static final Map<String, Integer> FLANKS = new ConcurrentSkipListMap<>();
   private static final Map<String, Integer> OVERLAPS = new ConcurrentSkipListMap<>();
 
@@ -111,7 +112,8 @@ class RandomBoxesProperties {
 
     BruteForce parted = BruteForce.of(Working.parted(box));
     BruteForce whole = BruteForce.of(Working.whole(box));
-    for (Audited audited : findings.audited()) {
+    for (Audited audited :
+        Stream.concat(findings.audited().stream(), findings.advice().stream()).toList()) {
       Requirement requirement = audited.requirement();
       String expected =
           restoring || !(requirement instanceof Requirement.FrameCanBeRestored)
@@ -121,6 +123,10 @@ class RandomBoxesProperties {
       if (!requirement.possibility()) {
         String verdict = expected.replaceAll("[^a-z]", "");
         VERDICTS.merge(verdict, 1, Integer::sum);
+        if (requirement instanceof Requirement.PointsToPoints) {
+          boolean asked = findings.audited().contains(audited);
+          ADVICE.merge((asked ? "asked: " : "advice: ") + verdict, 1, Integer::sum);
+        }
         if (requirement instanceof Requirement.SidingLocked) {
           SIDINGS.merge(verdict, 1, Integer::sum);
         }
@@ -277,6 +283,7 @@ class RandomBoxesProperties {
     RESTORING.clear();
     PAIRS.clear();
     SIDINGS.clear();
+    ADVICE.clear();
     FLANKS.clear();
     OVERLAPS.clear();
     BOXES.set(0);
@@ -313,6 +320,15 @@ class RandomBoxesProperties {
     System.out.println("sidings locked by token: " + SIDINGS);
     for (String seen : List.of("proved", "brokenby")) {
       assertThat(SIDINGS.getOrDefault(seen, 0)).as(seen).isGreaterThanOrEqualTo(5);
+    }
+  }
+
+  @AfterContainer
+  static void points_are_held_apart_in_some_boxes_and_not_in_others() {
+    System.out.println("points to points: " + ADVICE);
+    for (String seen :
+        List.of("advice: proved", "advice: brokenby", "asked: proved", "asked: brokenby")) {
+      assertThat(ADVICE.getOrDefault(seen, 0)).as(seen).isGreaterThanOrEqualTo(5);
     }
   }
 

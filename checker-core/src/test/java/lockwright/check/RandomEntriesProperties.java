@@ -97,8 +97,17 @@ class RandomEntriesProperties {
       OptionalInt shortest = r.possibility() ? OptionalInt.empty() : without.shortest(r);
       shortest.ifPresent(n -> breaks.put(r.id(), n));
     }
+    Map<String, Integer> advice = new TreeMap<>();
+    for (Requirement r : box.advice()) {
+      if (with.shortest(r).isEmpty()
+          && r.speaksAbout().stream().allMatch(s -> with.shortest(s).isPresent())) {
+        without.shortest(r).ifPresent(n -> advice.put(r.id(), n));
+      }
+    }
     if (!breaks.isEmpty()) {
-      return "needed " + breaks;
+      return "needed " + breaks + advice;
+    } else if (!advice.isEmpty()) {
+      return "by advice " + advice;
     }
     // With the turn of a rule that is left out still counted, so that the states compare.
     BruteForce watched = BruteForce.of(Working.parted(box, entry));
@@ -113,16 +122,26 @@ class RandomEntriesProperties {
     return new Found(known.verdicts(), known.decidedBy(), "in this process");
   }
 
+  private static Map<String, Integer> lengths(List<EntryVerdict.Break> breaks) {
+    Map<String, Integer> lengths = new TreeMap<>();
+    breaks.forEach(b -> lengths.put(b.requirement().id(), b.run().played().steps().size()));
+    return lengths;
+  }
+
   private enum Said implements EntryVerdict.Cases<String> {
     INSTANCE;
 
     @Override
     public String needed(EntryVerdict.Needed needed) {
-      Map<String, Integer> breaks = new TreeMap<>();
-      needed
-          .breaks()
-          .forEach(b -> breaks.put(b.requirement().id(), b.run().played().steps().size()));
-      return "needed " + breaks + (needed.open().isEmpty() ? "" : " open " + needed.open());
+      return "needed "
+          + lengths(needed.breaks())
+          + lengths(needed.advice())
+          + (needed.open().isEmpty() ? "" : " open " + needed.open());
+    }
+
+    @Override
+    public String neededByAdvice(EntryVerdict.NeededByAdvice needed) {
+      return "by advice " + lengths(needed.advice());
     }
 
     @Override

@@ -51,7 +51,7 @@ class RandomRestoringProperties {
             .claim();
     Claims claims = new Claims(Map.of(), Map.of(), Map.of(restored.id(), claim));
     List<Audited> audited = Auditor.audit(box, claims);
-    Audited verdict = audited.get(audited.size() - 1);
+    Audited verdict = audited.get(box.requirements().size() - 1);
 
     Working working = Working.whole(box);
     BruteForce all = BruteForce.of(working);

@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import lockwright.audit.Audited;
 import lockwright.railway.Box;
 import lockwright.railway.drawing.Drawing;
 import lockwright.report.Expectations;
@@ -65,7 +67,8 @@ class RecheckTest {
 
   private static byte[] result(Box box) {
     Findings f = Boxes.check(box);
-    return ResultJson.bytes(new Findings(box, DIGESTS, f.audited(), f.decidedBy(), f.solver()));
+    List<Audited> all = Stream.concat(f.audited().stream(), f.advice().stream()).toList();
+    return ResultJson.bytes(new Findings(box, DIGESTS, all, f.decidedBy(), f.solver()));
   }
 
   private static Recheck.Outcome recheck(Box box, byte[] result) {
@@ -169,6 +172,46 @@ class RecheckTest {
                     .findParents("heldAt")
                     .forEach(b -> ((ObjectNode) b).put("run", "run 1")));
     refused(JUNCTION, other, "does not stand");
+  }
+
+  /** Advice fails nothing, but what is said of it is audited like all else. */
+  @Test
+  void advice_is_audited_too_and_so_is_what_needs_an_entry_for_it() throws Exception {
+    Box kept = Boxes.test("double-line-junction");
+    Box free = without(kept, "6 released by 7");
+    byte[] result = ResultJson.bytes(tried(kept));
+    assertThat(recheck(kept, result)).isInstanceOf(Recheck.Outcome.Stands.class);
+    byte[] notKept = ResultJson.bytes(tried(free));
+    assertThat(recheck(free, notKept)).isInstanceOf(Recheck.Outcome.Stands.class);
+
+    byte[] word =
+        edited(notKept, json -> ((ObjectNode) json.at("/advice/0")).put("verdict", "kept"));
+    refused(free, word, "/advice/0/verdict");
+    byte[] forged =
+        edited(
+            notKept,
+            json -> {
+              ObjectNode advice = (ObjectNode) json.at("/advice/0");
+              advice.put("verdict", "kept").remove("sequence");
+              advice.set("proof", json.at("/requirements/0/proof"));
+            });
+    refused(free, forged, "does not stand");
+    byte[] gone = edited(notKept, json -> json.putArray("advice"));
+    refused(free, gone, "/advice");
+    byte[] spare =
+        edited(
+            result,
+            json ->
+                json.get("entries")
+                    .get("verdicts")
+                    .forEach(v -> ((ObjectNode) v).remove("advice")));
+    refused(kept, spare, "is not what the checks of this run give");
+  }
+
+  private static Findings tried(Box box) throws Exception {
+    Findings checked = ((Recheck.Outcome.Stands) recheck(box, result(box))).findings();
+    return new EntryTrials(Limits.usual(), (job, progress) -> Boxes.search(job), p -> {})
+        .run(checked);
   }
 
   @Test

@@ -66,8 +66,10 @@ class ControlsInWordsTest {
             BOX.conflicts(),
             BOX.distantPaths(),
             List.of(),
+            List.of(),
             BOX.drawing(),
             BOX.controls(),
+            List.of(),
             List.of());
     Findings findings = new Findings(bare, new TreeMap<>(), List.of(), Map.of(), "none");
     JsonNode json = new JsonMapper().readTree(ResultJson.bytes(findings));

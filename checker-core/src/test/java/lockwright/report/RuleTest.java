@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import lockwright.railway.BoxBuilder;
 import lockwright.railway.requirement.Requirement;
 import org.junit.jupiter.api.Test;
@@ -17,11 +18,14 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 class RuleTest {
   private static final List<Requirement> BREAKABLE =
-      BoxBuilder.read(Path.of("..", "examples", "proved", "quillby", "box"))
-          .box()
-          .orElseThrow()
-          .requirements()
-          .stream()
+      Stream.of("quillby", "brindlewick")
+          .flatMap(
+              example ->
+                  BoxBuilder.read(Path.of("..", "examples", "proved", example, "box"))
+                      .box()
+                      .orElseThrow()
+                      .checked()
+                      .stream())
           .filter(r -> !r.possibility() || r instanceof Requirement.FrameCanBeRestored)
           .toList();
 

@@ -16,8 +16,9 @@ public final class Derivation {
   private Derivation() {}
 
   /**
-   * Of the frame only these facts are used: which points have a bolt, which levers are spare, what
-   * a closing lever names, and for which routes each of several levers gives an arm.
+   * Of the frame only these facts are used: which points have a bolt, which a lever works together,
+   * which levers are spare, what a closing lever names, and for which routes each of several levers
+   * gives an arm.
    *
    * @param sections in order of their names
    */
@@ -30,6 +31,7 @@ public final class Derivation {
         Routes.missing(layout),
         conflicts,
         distantPaths,
-        new Instances(layout, frame, sections, routes, conflicts, distantPaths).all());
+        new Instances(layout, frame, sections, routes, conflicts, distantPaths).all(),
+        new PointsToPointsInstances(layout, frame, routes, conflicts).all());
   }
 }

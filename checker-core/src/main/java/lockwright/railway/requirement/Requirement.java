@@ -6,6 +6,7 @@ import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.Conflict;
 import lockwright.railway.layout.DistantPath;
 import lockwright.railway.layout.FlankPath;
+import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Route;
 
 /**
@@ -393,6 +394,44 @@ public sealed interface Requirement {
     @Override
     public List<Subject> speaksAbout() {
       return List.of(new Subject.FrameOpen(groundFrame));
+    }
+  }
+
+  /**
+   * Two lots of points, each worked by one lever and in order of the plan, that should not lie so
+   * together. It is advice, unless the author asks for it.
+   *
+   * @param meetings the conflicts between a route over the one and a route over the other that lie
+   *     so; one or more, each of which can come about
+   */
+  record PointsToPoints(
+      List<String> first, Lie firstLie, List<String> second, Lie secondLie, List<Conflict> meetings)
+      implements Requirement {
+    public PointsToPoints {
+      first = List.copyOf(first);
+      second = List.copyOf(second);
+      meetings = List.copyOf(meetings);
+    }
+
+    @Override
+    public String name() {
+      return "points to points";
+    }
+
+    @Override
+    public String subject() {
+      return words(first, firstLie) + ", " + words(second, secondLie);
+    }
+
+    /** "points 4 R", "points 10a and 10b N". */
+    private static String words(List<String> points, Lie lie) {
+      return "points " + String.join(" and ", points) + (lie == Lie.NORMAL ? " N" : " R");
+    }
+
+    @Override
+    public List<Subject> speaksAbout() {
+      return List.of(
+          new Subject.PointsLie(first, firstLie), new Subject.PointsLie(second, secondLie));
     }
   }
 

@@ -2,6 +2,7 @@ package lockwright.railway.requirement;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Route;
 
 /**
@@ -44,6 +45,18 @@ public sealed interface Subject {
     @Override
     public String id() {
       return "points " + points + " part-way";
+    }
+  }
+
+  /** Some of these points lie so, fully. */
+  record PointsLie(List<String> points, Lie lie) implements Subject {
+    public PointsLie {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public String id() {
+      return "points " + String.join(" or ", points) + (lie == Lie.NORMAL ? " normal" : " reverse");
     }
   }
 

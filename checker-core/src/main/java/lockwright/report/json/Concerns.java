@@ -78,6 +78,13 @@ record Concerns(
     } else if (requirement instanceof Requirement.SidingLocked r) {
       return new Concerns(
           NONE, NONE, NONE, NONE, List.of(r.groundFrame()), NONE, List.of(r.section()));
+    } else if (requirement instanceof Requirement.PointsToPoints r) {
+      Stream<Route> routes =
+          r.meetings().stream().flatMap(c -> Stream.of(c.first(), c.second())).distinct();
+      return of(
+          NONE,
+          names(routes.toList()),
+          Stream.concat(r.first().stream(), r.second().stream()).toList());
     } else if (requirement instanceof Requirement.RouteCanBeCleared r) {
       return of(r.route());
     } else if (requirement instanceof Requirement.FrameCanBeRestored r) {

@@ -19,10 +19,12 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
    * What does not go with the verdict is null, and not written.
    *
    * @param breaks for the verdict needed, one or more
+   * @param advice for the verdict needed by advice, one or more, and for needed, if any is not kept
    * @param open for the verdict needed: the ids of requirements of which nothing is known
    * @param proof for the verdict implied
    * @param allows for the verdict not needed: the run to what the entry forbids
-   * @param kept for the verdict not needed, one for each requirement of safety
+   * @param kept for the verdicts needed by advice and not needed, one for each requirement of
+   *     safety; for not needed, and one for each advice
    * @param reasons for the verdict undecided, one or more
    */
   record Verdict(
@@ -30,6 +32,7 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
       Place at,
       String verdict,
       List<Break> breaks,
+      List<Break> advice,
       List<String> open,
       Proof proof,
       Allowed allows,
@@ -64,8 +67,27 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
     @Override
     public Verdict needed(EntryVerdict.Needed v) {
       List<Break> breaks = v.breaks().stream().map(this::broken).toList();
+      List<Break> advice = v.advice().stream().map(this::broken).toList();
       List<String> open = v.open().stream().map(Requirement::id).toList();
-      return new Verdict(v.entry().words(), at(v), "needed", breaks, open, null, null, null, null);
+      return new Verdict(
+          v.entry().words(),
+          at(v),
+          "needed",
+          breaks,
+          advice.isEmpty() ? null : advice,
+          open,
+          null,
+          null,
+          null,
+          null);
+    }
+
+    @Override
+    public Verdict neededByAdvice(EntryVerdict.NeededByAdvice v) {
+      List<Break> advice = v.advice().stream().map(this::broken).toList();
+      List<Kept> kept = v.kept().stream().map(this::kept).toList();
+      return new Verdict(
+          v.entry().words(), at(v), "needed by advice", null, advice, null, null, null, kept, null);
     }
 
     private Break broken(EntryVerdict.Break b) {
@@ -82,7 +104,7 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
     public Verdict implied(EntryVerdict.Implied v) {
       Proof proof = new Proof(digest(v.never()), words(v.never().checkedBy()));
       return new Verdict(
-          v.entry().words(), at(v), "implied by others", null, null, proof, null, null, null);
+          v.entry().words(), at(v), "implied by others", null, null, null, proof, null, null, null);
     }
 
     @Override
@@ -91,7 +113,7 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
       Allowed allows = new Allowed(runs.half(run.played()), run.shortest(), run.heldAt());
       List<Kept> kept = v.kept().stream().map(this::kept).toList();
       return new Verdict(
-          v.entry().words(), at(v), "not needed", null, null, null, allows, kept, null);
+          v.entry().words(), at(v), "not needed", null, null, null, null, allows, kept, null);
     }
 
     private Kept kept(EntryVerdict.Kept k) {
@@ -101,7 +123,7 @@ record EntriesPart(String notTried, List<Verdict> verdicts) {
     @Override
     public Verdict undecided(EntryVerdict.Undecided v) {
       return new Verdict(
-          v.entry().words(), at(v), "undecided", null, null, null, null, null, v.reasons());
+          v.entry().words(), at(v), "undecided", null, null, null, null, null, null, v.reasons());
     }
 
     private static Place at(EntryVerdict v) {

@@ -14,6 +14,8 @@ import java.util.List;
  * @param reason for the verdict undecided
  * @param assumptions the ids of those that a proof or a possibility shown rests on
  * @param expectation if its author expects or waives something
+ * @param apart of points to points: the points, and the routes that meet
+ * @param asked if it would be advice, had its author not asked for it
  */
 record Instance(
     String id,
@@ -28,7 +30,48 @@ record Instance(
     Restoring restoring,
     String reason,
     List<String> assumptions,
-    ExpectationPart expectation) {
+    ExpectationPart expectation,
+    Apart apart,
+    AskedFor asked) {
+
+  /** Points that should not lie so together: two lots, and the pairs of routes that meet. */
+  record Apart(List<Lying> lies, List<Meeting> meetings) {}
+
+  /**
+   * Points of one lever.
+   *
+   * @param lie "normal" or "reverse"
+   */
+  record Lying(List<String> points, String lie) {}
+
+  /**
+   * Two routes in conflict.
+   *
+   * @param where what they share, in words
+   */
+  record Meeting(String first, String second, String where) {}
+
+  record AskedFor(String reason, Place at) {}
+
+  /** The same, of an advice: with one of its words in place of the verdict. */
+  Instance advised(String word) {
+    return new Instance(
+        id,
+        name,
+        subject,
+        kind,
+        concerns,
+        word,
+        decidedBy,
+        proof,
+        sequence,
+        restoring,
+        reason,
+        assumptions,
+        expectation,
+        apart,
+        asked);
+  }
 
   /**
    * @param certificate by its digest

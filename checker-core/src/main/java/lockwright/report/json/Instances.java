@@ -8,6 +8,7 @@ import lockwright.audit.CheckedBy;
 import lockwright.audit.MissingEntry;
 import lockwright.audit.Played;
 import lockwright.encode.names.Certificate;
+import lockwright.railway.layout.Lie;
 import lockwright.railway.requirement.Requirement;
 import lockwright.railway.requirement.Subject;
 import lockwright.report.Assumption;
@@ -133,7 +134,25 @@ record Instances(Findings findings, Runs runs, Certificates certificates)
         restoring,
         reason,
         assumptions,
-        findings.judgement(a).map(ExpectationPart::of).orElse(null));
+        findings.judgement(a).map(ExpectationPart::of).orElse(null),
+        r instanceof Requirement.PointsToPoints p ? apart(p) : null,
+        findings.box().asked().stream()
+            .filter(asked -> asked.requirement().equals(r))
+            .map(asked -> new Instance.AskedFor(asked.reason(), Place.of(asked.at())))
+            .findFirst()
+            .orElse(null));
+  }
+
+  private static Instance.Apart apart(Requirement.PointsToPoints r) {
+    return new Instance.Apart(
+        List.of(lying(r.first(), r.firstLie()), lying(r.second(), r.secondLie())),
+        r.meetings().stream()
+            .map(c -> new Instance.Meeting(c.first().name(), c.second().name(), c.reason()))
+            .toList());
+  }
+
+  private static Instance.Lying lying(List<String> points, Lie lie) {
+    return new Instance.Lying(points, Words.of(lie));
   }
 
   private Instance.Absent absent(Audited.Never never) {

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import lockwright.audit.Claims;
@@ -57,6 +58,7 @@ public final class Recorded {
     }
     json.required("runs").forEach(r -> recorded.runs.put(text(r, "id"), run(r)));
     json.required("requirements").forEach(recorded::claim);
+    json.required("advice").forEach(recorded::claim);
     return recorded;
   }
 
@@ -210,10 +212,13 @@ public final class Recorded {
     return new Claims(safety, subjects, possibilities);
   }
 
-  /** What is said of the entries of the table. */
-  public RecordedEntries entries() {
-    return RecordedEntries.read(
-        json.required("entries"), safety.keySet(), this::run, this::certificate);
+  /**
+   * What is said of the entries of the table.
+   *
+   * @param tried the ids of the requirements of safety, and of the advice, that each is tried for
+   */
+  public RecordedEntries entries(Set<String> tried) {
+    return RecordedEntries.read(json.required("entries"), tried, this::run, this::certificate);
   }
 
   /** The engine that decided each target, as the file says; nothing checks that. */

@@ -32,7 +32,7 @@ public record RecordedEntries(String notTried, List<Of> entries) {
   public record Of(Map<String, Claim> claims, List<String> undecided) {}
 
   /**
-   * @param safety the ids of the requirements of safety
+   * @param safety the ids of the requirements of safety, and of the advice that is kept
    */
   static RecordedEntries read(
       JsonNode part,
@@ -61,6 +61,9 @@ public record RecordedEntries(String notTried, List<Of> entries) {
       Claim kept = new Claim.Never(new Certificate(List.of()));
       safety.forEach(id -> claims.putIfAbsent(id, kept));
       names(verdict.path("open")).forEach(claims::remove);
+    }
+    for (JsonNode b : verdict.path("advice")) {
+      claims.put(text(b, "requirement"), reached(b, runs));
     }
     if (verdict.has("proof")) {
       claims.put(Names.FORBIDDEN_BY_ENTRY, never(verdict.required("proof"), certificates));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import lockwright.audit.CheckedBy;
 import lockwright.railway.Box;
+import lockwright.report.Advised;
 import lockwright.report.Assumption;
 import lockwright.report.Cautions;
 import lockwright.report.Findings;
@@ -34,6 +35,7 @@ record Result(
     List<OverlapPart> overlaps,
     List<CatalogueEntry> catalogue,
     List<Instance> requirements,
+    List<Instance> advice,
     List<ExemptionPart> exempted,
     EntriesPart entries,
     List<Assumption> assumptions,
@@ -52,6 +54,10 @@ record Result(
     Certificates certificates = new Certificates();
     Instances instances = new Instances(findings, runs, certificates);
     List<Instance> requirements = findings.audited().stream().map(a -> a.fold(instances)).toList();
+    List<Instance> advice =
+        findings.advice().stream()
+            .map(a -> a.fold(instances).advised(Advised.of(a).toString()))
+            .toList();
     EntriesPart entries = EntriesPart.of(findings.entries(), runs, certificates);
     return new Result(
         FORMAT,
@@ -81,6 +87,7 @@ record Result(
         OverlapPart.of(box),
         CatalogueEntry.all(requirements),
         requirements,
+        advice,
         box.exempted().stream().map(ExemptionPart::of).toList(),
         entries,
         Assumption.of(box),

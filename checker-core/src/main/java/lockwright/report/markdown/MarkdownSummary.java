@@ -46,6 +46,7 @@ public final class MarkdownSummary {
     failing();
     known();
     exempted();
+    advice();
     lines.add("");
     lines.add("### Cautions");
     lines.add("");
@@ -131,6 +132,16 @@ public final class MarkdownSummary {
     lines.add("### Exempted by name, and not checked");
     lines.add("");
     box.exempted().forEach(e -> lines.add("- " + escaped(e.id() + "; " + e.reason())));
+  }
+
+  private void advice() {
+    List<String> open = box.adviceNotKept();
+    if (!open.isEmpty()) {
+      lines.add("");
+      lines.add("### Advice, which fails nothing");
+      lines.add("");
+      open.forEach(a -> lines.add("- " + escaped(a)));
+    }
   }
 
   private List<Instance> those(Predicate<Instance> that) {

@@ -36,6 +36,7 @@ final class Attention {
       m.element("p", "Nothing: each requirement of this version has its proof or its sequence.");
     }
     exempted();
+    asked();
     for (JsonNode instance : failing) {
       m.open("div", "class", "failing").open("h3");
       m.element("span", Word.of(instance).signed(), "class", Verdicts.colour(instance)).text(" ");
@@ -45,6 +46,7 @@ final class Attention {
       String name = instance.required("name").asText();
       m.element("p", anchors.part("catalogue", name).required("words").asText());
       m.open("p").element("code", formula.of(instance)).close();
+      Advice.meetings(instance, anchors, m);
       expectation(instance.path("expectation"));
       if (!Word.of(instance).good()) {
         finding(instance);
@@ -73,6 +75,28 @@ final class Attention {
               + ")");
     }
     m.close();
+  }
+
+  /** What is a requirement here only since its author asks for it. */
+  private void asked() {
+    List<String> asked = new ArrayList<>();
+    for (JsonNode i : result.required("requirements")) {
+      if (i.has("asked")) {
+        JsonNode a = i.required("asked");
+        asked.add(
+            i.required("id").asText()
+                + ". Reason: "
+                + a.required("reason").asText()
+                + " ("
+                + Evidence.place(a.required("at"))
+                + ")");
+      }
+    }
+    if (!asked.isEmpty()) {
+      m.element("h3", "Asked for by name, which would be advice otherwise").open("ul");
+      asked.forEach(a -> m.element("li", "asked: " + a));
+      m.close();
+    }
   }
 
   /** What the author says of it beforehand. It changes the outcome of a build, never a verdict. */

@@ -13,6 +13,14 @@ import lockwright.report.result.Parts;
 
 /** The locking, and what the verdicts rest on: assumptions, certificates and runs. */
 record Evidence(JsonNode result, Parts anchors, Markup m) {
+  /** The requirements, and then the advice. */
+  private List<JsonNode> checked() {
+    List<JsonNode> all = new ArrayList<>();
+    result.required("requirements").forEach(all::add);
+    result.required("advice").forEach(all::add);
+    return all;
+  }
+
   void write() {
     locking();
     assumptions();
@@ -72,6 +80,13 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
       run(b.required("run").asText());
       m.close();
     }
+    for (JsonNode a : verdict.path("advice")) {
+      String id = a.required("requirement").asText();
+      m.open("p", "class", "small").text("as advice: ").link(anchors.of("advice", id), id);
+      m.text(", ");
+      run(a.required("run").asText());
+      m.close();
+    }
     for (JsonNode open : verdict.path("open")) {
       m.element("p", "not known of: " + open.asText(), "class", "small");
     }
@@ -115,7 +130,7 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
       Tables.cell(m, columns.get(1), section + a.required("words").asText());
       Tables.cell(m, columns.get(2), a.required("source").asText());
       int users = 0;
-      for (JsonNode instance : result.required("requirements")) {
+      for (JsonNode instance : checked()) {
         users += Formula.names(instance.path("assumptions")).contains(id) ? 1 : 0;
       }
       Tables.cell(m, columns.get(3), users == 0 ? "unused" : "by " + verdicts(users));
@@ -171,7 +186,7 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
         .close();
     SortedMap<String, TreeSet<String>> checkedBy = new TreeMap<>();
     SortedMap<String, Integer> users = new TreeMap<>();
-    for (JsonNode instance : result.required("requirements")) {
+    for (JsonNode instance : checked()) {
       use(instance.path("proof"), checkedBy, users);
       use(instance.path("restoring"), checkedBy, users);
       instance.path("proof").path("never").forEach(n -> use(n, checkedBy, users));
@@ -215,12 +230,13 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
         "Each was played movement by movement on the second reading of the files. The witnesses"
             + " show that no proof is empty: what it speaks about does come about.");
     SortedMap<Integer, List<String>> uses = new TreeMap<>();
-    for (JsonNode instance : result.required("requirements")) {
+    for (JsonNode instance : checked()) {
       for (JsonNode w : instance.path("proof").path("witnesses")) {
         use(uses, w.required("run").asText(), "witness: " + w.required("subject").asText());
       }
       if (instance.has("sequence")) {
-        String word = Word.of(instance).word() + ": " + instance.required("id").asText();
+        String word =
+            instance.required("verdict").asText() + ": " + instance.required("id").asText();
         use(uses, instance.required("sequence").required("run").asText(), word);
       }
       JsonNode helped = instance.path("restoring").path("helped");
@@ -232,6 +248,9 @@ record Evidence(JsonNode result, Parts anchors, Markup m) {
       String without = "without '" + v.required("entry").asText() + "': ";
       for (JsonNode b : v.path("breaks")) {
         use(uses, b.required("run").asText(), without + b.required("requirement").asText());
+      }
+      for (JsonNode a : v.path("advice")) {
+        use(uses, a.required("run").asText(), without + a.required("requirement").asText());
       }
       if (v.has("allows")) {
         use(uses, v.required("allows").required("run").asText(), without + "what it forbids");

@@ -155,6 +155,7 @@ final class Formula {
           always(NOT + "(off(" + signals.get(0) + ")" + AND + "off(" + signals.get(1) + "))");
       case "siding locked" ->
           always(siding(concerns.required("groundFrames").get(0).asText(), sections.get(0)));
+      case "points to points" -> always(apart(instance.required("apart").required("lies")));
       case "route can be cleared" ->
           "some run: "
               + clear(
@@ -177,6 +178,17 @@ final class Formula {
       }
     }
     return earning(signal, section) + " leaves N";
+  }
+
+  /** Not some of the one points and some of the other lying so. */
+  private static String apart(JsonNode lies) {
+    List<String> lots = new ArrayList<>();
+    for (JsonNode lot : lies) {
+      String lie = lot.required("lie").asText().equals("normal") ? "N(" : "R(";
+      List<String> some = names(lot.required("points")).stream().map(p -> lie + p + ")").toList();
+      lots.add(some.size() == 1 ? some.get(0) : "(" + String.join(OR, some) + ")");
+    }
+    return NOT + "(" + String.join(AND, lots) + ")";
   }
 
   private static String always(String what) {

@@ -103,6 +103,7 @@ record Head(JsonNode result, Parts anchors, Markup m) {
             List.of("requirements", "Requirements and their sources"),
             List.of("pictures", "The box"),
             List.of("attention", "What is not proved"),
+            List.of("advice", "Advice"),
             List.of("verdicts", "Verdicts"),
             List.of("locking", "The locking"),
             List.of("assumptions", "Assumptions"),
@@ -168,7 +169,7 @@ record Head(JsonNode result, Parts anchors, Markup m) {
         m.element("li", s.required("source").asText() + (known.equals("read") ? "" : "; " + known));
       }
       m.close().close();
-      Tables.cell(m, columns.get(3), tally(c.required("counts")));
+      Tables.cell(m, columns.get(3), tally(name, c.required("counts")));
       m.close();
     }
     Tables.end(m);
@@ -177,13 +178,20 @@ record Head(JsonNode result, Parts anchors, Markup m) {
     m.close().close();
   }
 
-  private static String tally(JsonNode counts) {
+  private String tally(String requirement, JsonNode counts) {
     List<String> words = new ArrayList<>();
     for (Word word : Word.values()) {
       int number = counts.required(word.word()).asInt();
       if (number > 0) {
         words.add(number + " " + word.word());
       }
+    }
+    int advice = 0;
+    for (JsonNode a : result.required("advice")) {
+      advice += a.required("name").asText().equals(requirement) ? 1 : 0;
+    }
+    if (advice > 0) {
+      words.add(advice + " as advice");
     }
     return words.isEmpty() ? "none here" : String.join(", ", words);
   }

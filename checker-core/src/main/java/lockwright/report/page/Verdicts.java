@@ -47,6 +47,7 @@ final class Verdicts {
 
   void write() {
     new Attention(result, anchors, m).write();
+    new Advice(result, anchors, m).write();
     m.open("section", "aria-labelledby", "verdicts").element("h2", "Verdicts", "id", "verdicts");
     Map<String, Group> groups = groups();
     contents(groups);

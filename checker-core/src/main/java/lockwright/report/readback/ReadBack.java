@@ -26,6 +26,7 @@ public final class ReadBack {
             PlanItems.of(box),
             SignalItems.of(box),
             ConflictItems.of(box),
+            AdviceItems.of(box),
             FlankItems.of(box),
             LeverItems.of(box),
             SectionItems.of(box),

@@ -99,6 +99,17 @@ public record CheckedBox(JsonNode json, Parts parts, List<Instance> requirements
     return all;
   }
 
+  /** Of the advice, what is not kept, or not known to be: "not kept: points to points: ...". */
+  public List<String> adviceNotKept() {
+    List<String> all = new ArrayList<>();
+    for (JsonNode a : json.required("advice")) {
+      if (!a.required("verdict").asText().equals("kept")) {
+        all.add(a.required("verdict").asText() + ": " + a.required("id").asText());
+      }
+    }
+    return all;
+  }
+
   /** "7 proved, 7 shown, 2 broken; 1 more exempted by name". */
   public String counted() {
     List<String> words = new ArrayList<>();

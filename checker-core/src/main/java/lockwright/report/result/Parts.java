@@ -31,6 +31,7 @@ public final class Parts {
     number("route", "name", result.required("routes"));
     number("catalogue", "name", result.required("catalogue"));
     number("requirement", "id", result.required("requirements"));
+    number("advice", "id", result.required("advice"));
     number("assumption", "id", result.required("assumptions"));
     number("certificate", "digest", result.required("certificates"));
     number("run", "id", result.required("runs"));

@@ -21,6 +21,7 @@ record EntryLines(Box box) implements EntryVerdict.Cases<List<String>> {
   /** The one word of a verdict. */
   enum Kind implements EntryVerdict.Cases<Kind> {
     NEEDED("needed"),
+    NEEDED_BY_ADVICE("needed by advice"),
     IMPLIED("implied by others"),
     NOT_NEEDED("not needed"),
     UNDECIDED("undecided");
@@ -38,6 +39,11 @@ record EntryLines(Box box) implements EntryVerdict.Cases<List<String>> {
     @Override
     public Kind needed(EntryVerdict.Needed needed) {
       return NEEDED;
+    }
+
+    @Override
+    public Kind neededByAdvice(EntryVerdict.NeededByAdvice needed) {
+      return NEEDED_BY_ADVICE;
     }
 
     @Override
@@ -67,6 +73,7 @@ record EntryLines(Box box) implements EntryVerdict.Cases<List<String>> {
     for (Kind kind : Kind.values()) {
       counts.put(kind, 0);
     }
+    counts.remove(Kind.NEEDED_BY_ADVICE);
     entries.verdicts().forEach(v -> counts.merge(Kind.of(v), 1, Integer::sum));
     return counts.entrySet().stream()
         .map(e -> e.getValue() + " " + e.getKey())
@@ -106,12 +113,32 @@ record EntryLines(Box box) implements EntryVerdict.Cases<List<String>> {
         text.add("  here it breaks: " + Rule.broken(one.requirement()));
       }
     }
+    advice(needed.advice(), text);
     if (!needed.open().isEmpty()) {
       text.add(
           "  not known of: "
               + needed.open().stream().map(Requirement::id).collect(Collectors.joining("; ")));
     }
     return text;
+  }
+
+  @Override
+  public List<String> neededByAdvice(EntryVerdict.NeededByAdvice needed) {
+    List<String> text = new ArrayList<>();
+    text.add("  no requirement of this catalogue breaks without it; but this advice needs it:");
+    advice(needed.advice(), text);
+    text.addAll(sequence(needed.advice().get(0).run()));
+    return text;
+  }
+
+  private static void advice(List<EntryVerdict.Break> advice, List<String> text) {
+    for (EntryVerdict.Break one : advice) {
+      text.add(
+          "  without it not kept, as advice, after "
+              + one.run().played().steps().size()
+              + " half-strokes and events: "
+              + one.requirement().id());
+    }
   }
 
   @Override

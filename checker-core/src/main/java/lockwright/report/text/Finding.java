@@ -42,12 +42,13 @@ record Finding(Findings findings) implements Audited.Cases<List<String>> {
         broken.shortest()
             ? "  no sequence of fewer half-strokes and events breaks it"
             : "  perhaps a shorter sequence breaks it too");
+    text.addAll(AdviceLines.meetings(broken.requirement()));
     MissingEntry.draft(findings.box(), broken.requirement(), broken.played())
         .ifPresent(missing -> text.addAll(missing(missing, sequence)));
     return text;
   }
 
-  private static List<String> missing(MissingEntry missing, Sequence sequence) {
+  static List<String> missing(MissingEntry missing, Sequence sequence) {
     String stops =
         missing.stopsAt() == 0
             ? "the sequence could not begin so"

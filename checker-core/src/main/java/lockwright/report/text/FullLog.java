@@ -2,6 +2,7 @@ package lockwright.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import lockwright.railway.requirement.Asked;
 import lockwright.railway.requirement.Exemption;
 import lockwright.report.Assumption;
 import lockwright.report.Cautions;
@@ -38,8 +39,21 @@ public final class FullLog {
       }
       text.add("");
     }
+    if (!findings.box().asked().isEmpty()) {
+      text.add("Asked for by name, which would be advice otherwise:");
+      for (Asked a : findings.box().asked()) {
+        text.add("  asked: " + a.requirement().id());
+        text.add("    reason: " + a.reason());
+      }
+      text.add("");
+    }
     Finding finding = new Finding(findings);
     findings.audited().forEach(a -> text.addAll(finding.text(a)));
+    List<String> advice = new AdviceLines(findings).text();
+    if (!advice.isEmpty()) {
+      text.add("");
+      text.addAll(advice);
+    }
     text.add("");
     text.addAll(new EntryLines(findings.box()).text(findings.entries()));
     return String.join("\n", Shown.lines(text)) + "\n";

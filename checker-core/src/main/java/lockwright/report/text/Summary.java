@@ -35,22 +35,24 @@ public final class Summary {
       throw new IllegalArgumentException("the box does not pass: " + tally);
     }
     String name = findings.box().name();
-    return Shown.lines(
-        List.of(
-            name
-                + ": "
-                + counted(tally.proved(), "requirement", "requirements")
-                + " of safety proved, "
-                + counted(tally.shown(), "possibility", "possibilities")
-                + " shown"
-                + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
-                + exempted(findings)
-                + " ("
-                + findings.solver()
-                + "; certificates checked by: "
-                + checkers(findings)
-                + ")",
-            name + ": " + CAUTION));
+    List<String> text = new ArrayList<>();
+    text.add(
+        name
+            + ": "
+            + counted(tally.proved(), "requirement", "requirements")
+            + " of safety proved, "
+            + counted(tally.shown(), "possibility", "possibilities")
+            + " shown"
+            + KnownFailures.held(findings).stream().map(h -> ", " + h).collect(joining())
+            + exempted(findings)
+            + " ("
+            + findings.solver()
+            + "; certificates checked by: "
+            + checkers(findings)
+            + ")");
+    text.addAll(AdviceLines.told(findings));
+    text.add(name + ": " + CAUTION);
+    return Shown.lines(text);
   }
 
   /** How many entries of the locking table are needed, if that was tried; else nothing. */

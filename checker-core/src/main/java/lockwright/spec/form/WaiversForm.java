@@ -34,6 +34,9 @@ public final class WaiversForm {
   public static final Mapping EXEMPTED =
       new Mapping(Key.need("reason", TEXT, "Why it is not asked for here."));
 
+  public static final Mapping ASKED =
+      new Mapping(Key.need("reason", TEXT, "Why this box must keep it."));
+
   public static final Mapping WAIVERS =
       new Mapping(
           Key.may(
@@ -50,13 +53,19 @@ public final class WaiversForm {
               new Named(
                   Text.of("^(points bolted|points held in rear|flank protected): .+$"), EXEMPTED),
               "By the names of the requirements: what is not asked for, and not checked. Only"
-                  + " 'points bolted', 'points held in rear' and 'flank protected'."));
+                  + " 'points bolted', 'points held in rear' and 'flank protected'."),
+          Key.may(
+              "asked",
+              new Named(Text.of("^points to points: .+$"), ASKED),
+              "By the names of the requirements: what is advice elsewhere, and a requirement here."
+                  + " Only 'points to points'."));
 
   static final FileForm FILE =
       new FileForm(
           "waivers",
           "What fails in a signal box and is known to: expected, because it is right so, or waived"
-              + " until a day; and what is exempted, so that it is not asked for.",
+              + " until a day; what is exempted, so that it is not asked for; and what is asked"
+              + " for, though it is advice.",
           WAIVERS);
 
   private WaiversForm() {}

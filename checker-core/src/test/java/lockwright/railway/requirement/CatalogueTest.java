@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lockwright.railway.layout.Arm;
@@ -44,10 +45,30 @@ class CatalogueTest {
             .signal("8", Arm.STOP, "k", "i")
             .signal("9", Arm.STOP, "i", "h")
             .overlap("7", "i");
+    junction(drawing);
     List<Section> sections = List.of(Frames.section("line", "c", "pit"));
-    return Derivation.derive(
-            drawing.layout(), Frames.of(drawing.layout(), List.of("3"), 1, sections), sections)
-        .requirements();
+    Derived derived =
+        Derivation.derive(
+            drawing.layout(), Frames.of(drawing.layout(), List.of("3"), 1, sections), sections);
+    List<Requirement> all =
+        new ArrayList<>(derived.requirements().stream().filter(r -> !r.possibility()).toList());
+    all.addAll(derived.advice());
+    derived.requirements().stream().filter(Requirement::possibility).forEach(all::add);
+    return all;
+  }
+
+  /** Of double lines, for what is advice. */
+  private static void junction(Drawing drawing) {
+    drawing
+        .tracks("m", "n", "o", "p", "q", "r", "s", "t", "u", "v")
+        .joint("m", "n")
+        .joint("r", "s")
+        .points("10", "n", "o", "p")
+        .crossing("x", "s", "t", "p", "q")
+        .points("11", "v", "t", "u")
+        .limit(Attachment.Limit.BLOCK, "m", "o", "q", "r", "u", "v")
+        .signal("12", Arm.STOP, "m", "n")
+        .signal("13", Arm.STOP, "r", "s");
   }
 
   private static List<Map<String, Object>> catalogue() throws IOException {

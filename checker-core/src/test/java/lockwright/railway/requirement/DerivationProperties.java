@@ -56,8 +56,12 @@ class DerivationProperties {
         .isEqualTo(naive.conflicts());
     assertThat(derived.distantPaths().stream().map(DerivationProperties::words).toList())
         .isEqualTo(naive.distants());
+    List<String> instances =
+        NaiveInstances.of(naive, drawn.layout(), drawn.frame(), drawn.sections());
     assertThat(derived.requirements().stream().map(DerivationProperties::words).toList())
-        .isEqualTo(NaiveInstances.of(naive, drawn.layout(), drawn.frame(), drawn.sections()));
+        .isEqualTo(instances);
+    assertThat(derived.advice().stream().map(DerivationProperties::words).toList())
+        .isEqualTo(new NaiveAdvice(naive, drawn.layout(), drawn.frame(), instances).instances());
     count(drawn, derived);
   }
 
@@ -108,7 +112,7 @@ class DerivationProperties {
         + path.facing().stream().map(p -> p.points() + " " + words(p.lie())).toList();
   }
 
-  private static String words(Requirement requirement) {
+  static String words(Requirement requirement) {
     String id = requirement.id();
     if (requirement instanceof Requirement.PointsSet r) {
       return id + " " + names(r.routes());
@@ -135,6 +139,11 @@ class DerivationProperties {
     }
     if (requirement instanceof Requirement.NoConflict r) {
       return id + " " + r.conflicts().size() + " " + r.always() + r.closing().orElse("");
+    }
+    if (requirement instanceof Requirement.PointsToPoints r) {
+      TreeSet<String> pairs = new TreeSet<>();
+      r.meetings().forEach(c -> pairs.add(c.first().name() + " | " + c.second().name()));
+      return id + " " + pairs;
     }
     if (requirement instanceof Requirement.BoxClosed r) {
       return id + " " + r.signals();
@@ -213,6 +222,7 @@ class DerivationProperties {
         "with a route over a level crossing",
         derived.requirements().stream().anyMatch(Requirement.RoadClosed.class::isInstance));
     seen("with a path not signalled", !derived.notSignalled().isEmpty());
+    seen("with advice", !derived.advice().isEmpty());
     seen("with a conflict", !derived.conflicts().isEmpty());
     seen(
         "with a conflict by points alone",

@@ -105,7 +105,7 @@ final class NaiveOverlaps {
     return beyond(route).isEmpty() ? List.of(List.of()) : beyond(route);
   }
 
-  private List<List<NaiveWalk.Edge>> beyond(NaiveWalk.Found route) {
+  List<List<NaiveWalk.Edge>> beyond(NaiveWalk.Found route) {
     List<List<NaiveWalk.Edge>> all = new ArrayList<>();
     TrackEnd end = route.edges().get(route.edges().size() - 1).entered().opposite();
     if (layout.signal(route.signal()).arm() == Arm.STOP) {

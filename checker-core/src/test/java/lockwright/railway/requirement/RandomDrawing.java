@@ -110,7 +110,7 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
   }
 
   /** One or two overlaps of one to three tracks beyond some stop signals, any way that leads on. */
-  private static void overlaps(Drawing drawing, Layout layout, Random random) {
+  static void overlaps(Drawing drawing, Layout layout, Random random) {
     for (Signal signal : layout.signals()) {
       int many = signal.arm() == Arm.STOP && random.nextInt(6) > 0 ? 1 + random.nextInt(2) : 0;
       for (int i = 0; i < many; i++) {

@@ -82,6 +82,16 @@ final class Results {
   static final Findings BY_HAND =
       check(without(box(BoxBuilder.read(boxes("points-worked-by-hand"))), "1 locks 2"));
 
+  /** A junction whose points are not locked against each other: as advice, and asked for. */
+  static final Findings ADVICE =
+      tried(check(without(box(BoxBuilder.read(boxes("double-line-junction"))), "6 released by 7")));
+
+  static final Findings ASKED = check(box(BoxBuilder.read(boxes("double-line-junction-asked"))));
+
+  /** The same locked, each entry left out. */
+  static final Findings ADVICE_KEPT =
+      tried(check(box(BoxBuilder.read(boxes("double-line-junction")))));
+
   /** The broken box, with what becomes of what is expected and waived. */
   static final Findings WAIVED =
       BROKEN.against(
@@ -115,6 +125,9 @@ final class Results {
           ROD,
           ELECTRIC,
           BY_HAND,
+          ADVICE,
+          ASKED,
+          ADVICE_KEPT,
           WAIVED,
           ENTRIES,
           ENTRIES_UNDECIDED);
@@ -214,7 +227,14 @@ final class Results {
     for (Entry.Kind kind : List.of(Entry.Kind.LOCKS, Entry.Kind.NOT_AGAIN_BEFORE)) {
       entries.add(new Entry(kind, "1", List.of("2"), List.of(), false, "", at));
     }
-    Findings findings = check(box(JUNCTION).withLocking(entries));
+    return tried(check(box(JUNCTION).withLocking(entries)), limits);
+  }
+
+  private static Findings tried(Findings findings) {
+    return tried(findings, Limits.usual());
+  }
+
+  private static Findings tried(Findings findings, Limits limits) {
     try {
       return new EntryTrials(limits, new InThisProcess(), new InThisProcess()).run(findings);
     } catch (UnfitMachine | IOException | InterruptedException e) {
