@@ -192,13 +192,12 @@ class ReadingsAgreeProperties {
       }
       BruteForce reached = BruteForce.of(working);
       int every = Math.max(1, reached.states() / most);
-      int[] number = {random.nextInt(every)};
       reached.forEach(
+          random.nextInt(every),
+          every,
           state -> {
-            if (number[0]++ % every == 0) {
-              movements(state);
-              targets.forEach((target, breach) -> breaches(target, breach, state));
-            }
+            movements(state);
+            targets.forEach((target, breach) -> breaches(target, breach, state));
           });
       for (int i = 0; i < STATES; i++) {
         State state = any(random);
@@ -234,13 +233,8 @@ class ReadingsAgreeProperties {
         Target stuck = restoring.stuck(List.of(way)).system().targets().get(0);
         Condition condition = working.stuck(List.of(way));
         int every = Math.max(1, reached.states() / STATES);
-        int[] number = {0};
         reached.forEach(
-            state -> {
-              if (number[0]++ % every == 0) {
-                same("stuck", state, stuck.states().holds(in(state)), condition);
-              }
-            });
+            0, every, state -> same("stuck", state, stuck.states().holds(in(state)), condition));
         for (int n = 0; n < STATES; n++) {
           State state = any(random);
           same("stuck", state, stuck.states().holds(in(state)), condition);

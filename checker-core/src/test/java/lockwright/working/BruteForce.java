@@ -172,7 +172,12 @@ public final class BruteForce {
 
   /** Each state reached, in the order in which it was. */
   public void forEach(Consumer<State> each) {
-    for (int i = 0; i < count; i++) {
+    forEach(0, 1, each);
+  }
+
+  /** Of the states reached, in the order in which they were, one and each so many after it. */
+  public void forEach(int first, int step, Consumer<State> each) {
+    for (int i = first; i < count; i += step) {
       int[] values = new int[sizes.length];
       unpack(reached[i], values);
       each.accept(new State(working.quantities(), values));
@@ -249,8 +254,11 @@ public final class BruteForce {
   }
 
   private void unpack(long packed, int[] values) {
-    for (int i = 0; i < values.length; i++) {
-      values[i] = (int) (packed / weights[i] % sizes[i]);
+    long rest = packed;
+    for (int i = values.length - 1; i >= 0; i--) {
+      long quotient = rest / sizes[i];
+      values[i] = (int) (rest - quotient * sizes[i]);
+      rest = quotient;
     }
   }
 }
