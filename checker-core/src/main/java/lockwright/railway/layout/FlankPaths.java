@@ -113,7 +113,12 @@ public final class FlankPaths {
       if (needed.isPresent() && needed.get() != leads) {
         return;
       }
-      if (needed.isEmpty()) {
+      // A spring turns nothing away for sure, but into a trap, which is the only way then.
+      if (layout.sprung(points.points())) {
+        if (layout.points(points.points()).trap().isPresent()) {
+          return;
+        }
+      } else if (needed.isEmpty()) {
         more.add(new FlankPoints(points.points(), leads.other()));
       }
     }
@@ -133,7 +138,7 @@ public final class FlankPaths {
 
   /** How the route needs points, if it passes them. */
   private Optional<Lie> needed(String points) {
-    return route.points().stream()
+    return route.needed().stream()
         .filter(p -> p.points().equals(points))
         .map(PointsOnRoute::lie)
         .findFirst();
