@@ -106,7 +106,7 @@ public final class Conflicts {
       return "";
     }
     if (one.sprung()) {
-      return " (sprung, by both legs)";
+      return " (sprung; by both legs)";
     }
     return one.lie() == Lie.NORMAL ? " (N and R)" : " (R and N)";
   }
