@@ -121,6 +121,9 @@ final class Candidates {
 
   private boolean lies(String points, Lie lie) {
     String there = lie == Lie.NORMAL ? "N" : "R";
+    if (box.layout().sprung(points)) {
+      return true; // Nothing is asked of their lie, or that they lie for their trap.
+    }
     String rod = end.getOrDefault(Quantity.rod(points).key(), "whole");
     if (!rod.equals("whole")) {
       return rod.endsWith(there);

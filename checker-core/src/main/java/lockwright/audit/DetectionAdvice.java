@@ -27,7 +27,7 @@ final class DetectionAdvice {
     List<String> others =
         routes.stream()
             .filter(r -> box.giving(r).contains(lever))
-            .flatMap(r -> r.points().stream())
+            .flatMap(r -> r.needed().stream())
             .map(PointsOnRoute::points)
             .distinct()
             .filter(p -> !already.contains(p))

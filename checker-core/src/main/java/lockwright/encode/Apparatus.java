@@ -111,6 +111,9 @@ record Apparatus(Box box, Vocabulary words) {
 
   /** How the points themselves stand; those with a broken rod where they were left. */
   private Term stand(String points, Position position) {
+    if (box.layout().sprung(points)) {
+      return position == Position.N ? Term.TRUE : Term.FALSE;
+    }
     if (box.frame().electrically(points)) {
       return words.is(Quantity.points(points), position);
     }
@@ -153,7 +156,7 @@ record Apparatus(Box box, Vocabulary words) {
   }
 
   Term lies(Route route) {
-    return Term.and(route.points().stream().map(p -> lie(p.points(), p.lie())).toList());
+    return Term.and(route.needed().stream().map(p -> lie(p.points(), p.lie())).toList());
   }
 
   Term trapsLie(Route route) {
@@ -238,8 +241,10 @@ record Apparatus(Box box, Vocabulary words) {
    */
   List<Quantity> held(Route route) {
     List<Quantity> held = new ArrayList<>();
-    route.points().forEach(p -> held.addAll(movers(p.points())));
-    route.flankTraps().forEach(t -> held.addAll(movers(t.points())));
+    route.needed().forEach(p -> held.addAll(movers(p.points())));
+    route.flankTraps().stream()
+        .filter(t -> !box.layout().sprung(t.points()))
+        .forEach(t -> held.addAll(movers(t.points())));
     route.points().stream()
         .filter(PointsOnRoute::facing)
         .flatMap(p -> box.frame().ofBolt(p.points()).stream())

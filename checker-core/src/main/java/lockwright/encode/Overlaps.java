@@ -22,7 +22,7 @@ record Overlaps(Apparatus apparatus) {
 
   private Term lies(Beyond overlap) {
     return Term.and(
-        overlap.points().stream().map(p -> apparatus.lie(p.points(), p.lie())).toList());
+        overlap.needed().stream().map(p -> apparatus.lie(p.points(), p.lie())).toList());
   }
 
   /** Two routes lie with their overlaps, and no choice of those that lie keeps them apart. */

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Detection;
 import lockwright.railway.frame.Lever;
@@ -11,6 +12,7 @@ import lockwright.railway.frame.Work;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.spec.FrameFile;
 import lockwright.spec.Message;
+import lockwright.spec.PlanFile;
 import lockwright.spec.Problem;
 import lockwright.spec.Problems;
 import lockwright.spec.SpecFolder;
@@ -34,12 +36,13 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
   /**
    * What the plan alone tells.
    *
-   * @param points all of the plan
-   * @param byGroundFrame those of them that a ground frame works, with its name
-   * @param byHand those of them that are worked by hand
+   * @param byGroundFrame the points that a ground frame works, with its name
+   * @param plan all points
    */
-  void check(
-      Collection<String> points, Map<String, Written> byGroundFrame, Collection<String> byHand) {
+  void check(Map<String, Written> byGroundFrame, Collection<PlanFile.Points> plan) {
+    List<String> points = plan.stream().map(p -> p.id().text()).toList();
+    List<String> byHand = ids(plan, PlanFile.Points::byHand);
+    List<String> sprung = ids(plan, PlanFile.Points::sprung);
     for (Written rod : file.brokenRods()) {
       known("a rod breaks of points ", rod, points);
       if (byGroundFrame.containsKey(rod.text())) {
@@ -60,6 +63,13 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
             "points " + rod.quoted() + " are worked by hand, and have no rod from a lever",
             "take them out: points worked by hand have a position of their own already");
       }
+      if (sprung.contains(rod.text())) {
+        problems.add(
+            Message.ROD_OF_NO_LEVER,
+            rod.at(),
+            "points " + rod.quoted() + " are held by a spring, and have no rod from a lever",
+            "take them out: a spring that fails is not in the model");
+      }
       electrically(rod)
           .ifPresent(
               lever ->
@@ -76,7 +86,24 @@ record ConnectionsBuilder(FrameFile file, SpecFolder spec, Problems problems) {
     for (FrameFile.Detection detection : file.detections()) {
       String thing = "lever " + detection.lever().quoted() + " detects points ";
       detection.points().forEach(p -> known(thing, p, points));
+      detection.points().stream()
+          .filter(p -> sprung.contains(p.text()))
+          .forEach(p -> detectsSprung(thing, p));
     }
+  }
+
+  private static List<String> ids(
+      Collection<PlanFile.Points> points, Predicate<PlanFile.Points> which) {
+    return points.stream().filter(which).map(p -> p.id().text()).toList();
+  }
+
+  private void detectsSprung(String thing, Written points) {
+    problems.add(
+        Message.DETECTION_OF_SPRUNG_POINTS,
+        points.at(),
+        thing + points.quoted() + ", which a spring holds: here they never lie otherwise",
+        "take them out: what a detector at sprung points sees is not in the model, and nothing that"
+            + " is proved rests on it");
   }
 
   private Optional<Written> electrically(Written points) {

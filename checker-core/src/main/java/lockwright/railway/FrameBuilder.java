@@ -77,10 +77,12 @@ final class FrameBuilder {
         of.points().forEach(p -> works(lever, "points", p, points.keySet()));
         of.points().forEach(p -> refuseBoth(lever, p, byGroundFrame));
         of.points().forEach(p -> refuseByHand(lever, p, points));
+        of.points().forEach(p -> refuseSprung(lever, p, points));
         of.economical().forEach(p -> economical(lever, of, p, points.keySet()));
       } else if (work instanceof FrameFile.OfBolt of) {
         of.points().forEach(p -> works(lever, "bolt of points", p, points.keySet()));
         of.points().forEach(p -> refuseBolt(p, byGroundFrame));
+        of.points().forEach(p -> refuseBoltOfSprung(lever, p, points));
       } else if (work instanceof FrameFile.OfRelease of) {
         works(lever, "ground frame", of.groundFrame(), frames.keySet());
       } else if (work instanceof FrameFile.OfGates of) {
@@ -93,14 +95,7 @@ final class FrameBuilder {
         of.signals().forEach(s -> closing(lever, s, signals));
       }
     }
-    new ConnectionsBuilder(file, spec, problems)
-        .check(
-            points.keySet(),
-            byGroundFrame,
-            points.values().stream()
-                .filter(p -> p.worked().isPresent())
-                .map(p -> p.id().text())
-                .toList());
+    new ConnectionsBuilder(file, spec, problems).check(byGroundFrame, points.values());
     if (!spec.isWhole(SpecFolder.FRAME)) {
       return;
     }
@@ -224,7 +219,7 @@ final class FrameBuilder {
 
   private void refuseByHand(
       FrameFile.Lever lever, Written named, Map<String, PlanFile.Points> points) {
-    if (points.containsKey(named.text()) && points.get(named.text()).worked().isPresent()) {
+    if (points.containsKey(named.text()) && points.get(named.text()).byHand()) {
       problems.add(
           Message.LEVER_OF_HAND_POINTS,
           named.at(),
@@ -236,6 +231,39 @@ final class FrameBuilder {
           "take 'worked: by hand' away, or the lever; a lever may work a bolt of them: {bolt: "
               + named.text()
               + ", normal: out}, or in");
+    }
+  }
+
+  private void refuseSprung(
+      FrameFile.Lever lever, Written named, Map<String, PlanFile.Points> points) {
+    if (points.containsKey(named.text()) && points.get(named.text()).sprung()) {
+      problems.add(
+          Message.LEVER_OF_SPRUNG_POINTS,
+          named.at(),
+          "points "
+              + named.quoted()
+              + " are held normal by a spring in plan.yaml, but lever "
+              + lever.id().quoted()
+              + " works them",
+          "take 'worked: by spring' away, or the lever");
+    }
+  }
+
+  /** With a bolt in, a train that trails through the reverse leg would break it. */
+  private void refuseBoltOfSprung(
+      FrameFile.Lever lever, Written named, Map<String, PlanFile.Points> points) {
+    if (points.containsKey(named.text()) && points.get(named.text()).sprung()) {
+      problems.add(
+          Message.BOLT_OF_SPRUNG_POINTS,
+          named.at(),
+          "lever "
+              + lever.id().quoted()
+              + " bolts points "
+              + named.quoted()
+              + ", which a spring holds: that no train trails through them while they are bolted is"
+              + " not looked at in this version",
+          "take them out of the bolt; where they are passed facing on a passenger line, exempt"
+              + " 'points bolted' by name in waivers.yaml, with the reason");
     }
   }
 
@@ -270,7 +298,8 @@ final class FrameBuilder {
           points.id().at(),
           "no lever and no ground frame works points " + points.id().quoted(),
           "add the lever to frame.yaml, or name them in a ground frame; of points that whoever stands"
-              + " there works write in plan.yaml 'worked: by hand'");
+              + " there works write in plan.yaml 'worked: by hand', of sprung ones 'worked: by"
+              + " spring'");
     }
   }
 

@@ -18,10 +18,12 @@ import lockwright.railway.layout.LevelCrossing;
 import lockwright.railway.layout.Lie;
 import lockwright.railway.layout.Points;
 import lockwright.railway.layout.Signal;
+import lockwright.railway.layout.SprungWays;
 import lockwright.railway.layout.Track;
 import lockwright.railway.layout.TrackEnd;
 import lockwright.spec.Message;
 import lockwright.spec.PlanFile;
+import lockwright.spec.Problem;
 import lockwright.spec.Problems;
 import lockwright.spec.SpecFolder;
 import lockwright.spec.Written;
@@ -55,9 +57,34 @@ final class LayoutBuilder {
     }
     Map<String, TrackEnd> stands = builder.signalPlaces();
     Set<TrackEnd> limitsOfShunt = builder.limitsOfShunt();
-    return problems.isEmpty()
-        ? Optional.of(OverlapsBuilder.build(plan, builder.layout(stands, limitsOfShunt), problems))
-        : Optional.empty();
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    Layout layout = builder.layout(stands, limitsOfShunt);
+    builder.refuseBarred(layout);
+    return Optional.of(OverlapsBuilder.build(plan, layout, problems));
+  }
+
+  /** Tracks to which an arm is said to lead, and only could over sprung points facing. */
+  private void refuseBarred(Layout layout) {
+    for (PlanFile.Signal signal : plan.signals()) {
+      for (Written way : signal.ways()) {
+        SprungWays.barring(layout, layout.signal(text(signal.id())), way.text())
+            .ifPresent(
+                points ->
+                    problems.add(
+                        Message.WAY_BARRED_BY_SPRING,
+                        way.at(),
+                        "signal "
+                            + signal.id().quoted()
+                            + " is for track "
+                            + way.quoted()
+                            + ", and would lead there over points "
+                            + Problem.quote(points)
+                            + ", which are sprung and cannot be passed facing to reverse",
+                        "take the track out of 'for', or 'worked: by spring' away"));
+      }
+    }
   }
 
   private void attach() {
@@ -71,6 +98,14 @@ final class LayoutBuilder {
             points.id().at(),
             "points " + points.id().quoted() + " have the word trap at their toe or at both legs",
             "write trap for one leg alone");
+      }
+      if (points.sprung() && points.reverse().filter(LayoutBuilder::isTrap).isPresent()) {
+        problems.add(
+            Message.SPRUNG_OFF_THE_TRAP,
+            points.id().at(),
+            "the spring of points " + points.id().quoted() + " never lets them lie for their trap",
+            "write the track at 'reverse', and 'normal: trap', if the spring holds them for the"
+                + " trap; or take 'worked: by spring' away");
       }
       for (Leg leg : Leg.values()) {
         legs.get(leg.ordinal())
@@ -101,7 +136,12 @@ final class LayoutBuilder {
     Set<String> points = plan.points().stream().map(p -> p.id().text()).collect(Collectors.toSet());
     Set<String> byHand =
         plan.points().stream()
-            .filter(p -> p.worked().isPresent())
+            .filter(PlanFile.Points::byHand)
+            .map(p -> p.id().text())
+            .collect(Collectors.toSet());
+    Set<String> sprung =
+        plan.points().stream()
+            .filter(PlanFile.Points::sprung)
             .map(p -> p.id().text())
             .collect(Collectors.toSet());
     for (PlanFile.GroundFrame frame : plan.groundFrames()) {
@@ -132,6 +172,15 @@ final class LayoutBuilder {
                   + " are worked by hand, and by ground frame "
                   + frame.id().quoted(),
               "take 'worked: by hand' away, or take them out of the ground frame");
+        } else if (sprung.contains(one.text())) {
+          problems.add(
+              Message.SPRUNG_POINTS_OF_GROUND_FRAME,
+              one.at(),
+              "points "
+                  + one.quoted()
+                  + " are held normal by a spring, and worked by ground frame "
+                  + frame.id().quoted(),
+              "take 'worked: by spring' away, or take them out of the ground frame");
         }
       }
     }
@@ -211,7 +260,8 @@ final class LayoutBuilder {
         Optional.of(normal).filter(t -> !isTrap(t)).map(Written::text),
         Optional.of(reverse).filter(t -> !isTrap(t)).map(Written::text),
         trap,
-        points.worked().isPresent(),
+        points.byHand(),
+        points.sprung(),
         points.id().at());
   }
 

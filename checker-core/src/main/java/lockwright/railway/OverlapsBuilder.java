@@ -57,7 +57,10 @@ final class OverlapsBuilder {
                 + tracks.get(i).quoted()
                 + (i == 0
                     ? " as it passes signal " + signal.id()
-                    : " from track " + tracks.get(i - 1).quoted() + " on"),
+                    : " from track " + tracks.get(i - 1).quoted() + " on")
+                + (Beyond.barred(layout, so)
+                    ? ": the points there are sprung, and cannot be passed facing to reverse"
+                    : ""),
             "name the tracks beyond the signal in the order in which a train that overran it would"
                 + " come to them");
         return Optional.empty();

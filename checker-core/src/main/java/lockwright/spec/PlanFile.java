@@ -28,14 +28,22 @@ public record PlanFile(
   /** Two tracks: {@code a + b} or {@code a > b}. */
   public record Pair(Written first, Written second) {}
 
-  /** Worked by what: {@code by hand}, or nothing written. */
+  /** Worked by what: {@code by hand}, {@code by spring}, or nothing written. */
   public record Points(
       Written id,
       String label,
       Optional<Written> toe,
       Optional<Written> normal,
       Optional<Written> reverse,
-      Optional<Written> worked) {}
+      Optional<Written> worked) {
+    public boolean byHand() {
+      return worked.filter(w -> w.text().equals("by hand")).isPresent();
+    }
+
+    public boolean sprung() {
+      return worked.filter(w -> w.text().equals("by spring")).isPresent();
+    }
+  }
 
   public record Crossing(Written id, Optional<Pair> first, Optional<Pair> second) {}
 

@@ -11,6 +11,7 @@ import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Lie;
+import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.words.Quantity;
 
@@ -90,6 +91,9 @@ final class Apparatus {
 
   /** 2.8: where they are taken by their lever, or where they stood as their rod broke. */
   private Condition are(String points, String position) {
+    if (box.layout().points(points).sprung()) {
+      return position.equals("N") ? Condition.TRUE : Condition.FALSE; // 2.3
+    }
     Quantity own = Quantity.points(points);
     Condition taken = quantities.is(quantities.has(own) ? own : positionOf(points), position);
     Quantity rod = Quantity.rod(points);
@@ -195,7 +199,20 @@ final class Apparatus {
 
   /** Each points of the route lies as it needs. */
   Condition lies(Route route) {
-    return Condition.all(route.points().stream().map(p -> lies(p.points(), p.lie())).toList());
+    return lie(route.points());
+  }
+
+  /**
+   * Each of these points lies as a train over them needs it; 2.3: of sprung ones it needs nothing.
+   */
+  Condition lie(List<PointsOnRoute> passed) {
+    List<Condition> all = new ArrayList<>();
+    for (PointsOnRoute p : passed) {
+      if (!box.layout().points(p.points()).sprung()) {
+        all.add(lies(p.points(), p.lie()));
+      }
+    }
+    return Condition.all(all);
   }
 
   /** Each flank trap of the route lies for the trap. */

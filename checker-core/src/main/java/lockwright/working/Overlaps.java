@@ -3,7 +3,6 @@ package lockwright.working;
 import java.util.ArrayList;
 import java.util.List;
 import lockwright.railway.layout.Beyond;
-import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.requirement.Requirement;
 
 /** 1.11 of {@code docs/meaning.md}: overlaps that lie, that are needed, and that meet. */
@@ -31,11 +30,7 @@ final class Overlaps {
   }
 
   private Condition lies(Beyond overlap) {
-    List<Condition> all = new ArrayList<>();
-    for (PointsOnRoute p : overlap.points()) {
-      all.add(apparatus.lies(p.points(), p.lie()));
-    }
-    return Condition.all(all);
+    return apparatus.lie(overlap.points());
   }
 
   /** Both arms are off for routes whose overlaps, as they lie, share something. */

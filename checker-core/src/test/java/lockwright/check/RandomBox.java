@@ -13,6 +13,7 @@ import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.layout.Attachment;
+import lockwright.railway.layout.Beyond;
 import lockwright.railway.layout.FlankPath;
 import lockwright.railway.layout.GroundFrame;
 import lockwright.railway.layout.Layout;
@@ -82,10 +83,11 @@ public final class RandomBox {
     Layout layout = layout();
     Frame frame = frame(layout);
     Random hands = new Random(frame.levers().toString().hashCode());
-    if (hands.nextInt(10) == 0) {
-      List<String> byHand = byHand(frame, hands);
-      layout = byHand(layout, byHand);
-      frame = withoutLeversOf(frame, byHand);
+    int beside = hands.nextInt(10);
+    if (beside < 2) {
+      List<String> some = byHand(frame, hands);
+      layout = beside(layout, some, beside == 1);
+      frame = withoutLeversOf(frame, some, beside == 1);
     }
     List<Section> sections = section ? List.of(section(frame, layout)) : List.of();
     Derived derived = Derivation.derive(layout, frame, sections);
@@ -116,7 +118,8 @@ public final class RandomBox {
     return some.isEmpty() ? List.of() : some.get(hands.nextInt(some.size()));
   }
 
-  private static Layout byHand(Layout layout, List<String> byHand) {
+  /** With these points worked by hand, or else sprung. */
+  private static Layout beside(Layout layout, List<String> some, boolean sprung) {
     List<Points> points =
         layout.points().stream()
             .map(
@@ -128,27 +131,33 @@ public final class RandomBox {
                         p.normal(),
                         p.reverse(),
                         p.trap(),
-                        byHand.contains(p.id()),
+                        !sprung && some.contains(p.id()),
+                        sprung && some.contains(p.id()),
                         p.at()))
             .toList();
-    return new Layout(
-        layout.tracks(),
-        points,
-        layout.crossings(),
-        layout.signals(),
-        layout.groundFrames(),
-        layout.levelCrossings(),
-        layout.attachments(),
-        layout.limitsOfShunt(),
-        layout.overlaps());
+    Layout made =
+        new Layout(
+            layout.tracks(),
+            points,
+            layout.crossings(),
+            layout.signals(),
+            layout.groundFrames(),
+            layout.levelCrossings(),
+            layout.attachments(),
+            layout.limitsOfShunt());
+    return made.withOverlaps(
+        layout.overlaps().stream().filter(o -> Beyond.walk(made, o).isPresent()).toList());
   }
 
-  private static Frame withoutLeversOf(Frame frame, List<String> byHand) {
+  private static Frame withoutLeversOf(Frame frame, List<String> some, boolean sprung) {
     return new Frame(
         frame.levers().stream()
             .map(
                 l ->
-                    l.work() instanceof Work.OfPoints p && byHand.containsAll(p.points())
+                    l.work() instanceof Work.OfPoints p && some.containsAll(p.points())
+                            || sprung
+                                && l.work() instanceof Work.OfBolt b
+                                && some.containsAll(b.points())
                         ? new Lever(l.id(), l.label(), new Work.Spare(), l.at())
                         : l)
             .toList());

@@ -75,6 +75,9 @@ class RandomBoxesProperties {
   /** How many boxes have points worked by hand. */
   private static final AtomicInteger BY_HAND = new AtomicInteger();
 
+  /** How many have sprung points. */
+  private static final AtomicInteger SPRUNG = new AtomicInteger();
+
   private static final String EITHER = "either of two";
   private static final String CONDITIONAL = "conditional";
   private static final String HOLDING = "conditional and holding";
@@ -150,6 +153,9 @@ class RandomBoxesProperties {
     BOXES.incrementAndGet();
     if (box.layout().points().stream().anyMatch(Points::byHand)) {
       BY_HAND.incrementAndGet();
+    }
+    if (box.layout().points().stream().anyMatch(Points::sprung)) {
+      SPRUNG.incrementAndGet();
     }
   }
 
@@ -288,6 +294,7 @@ class RandomBoxesProperties {
     OVERLAPS.clear();
     BOXES.set(0);
     BY_HAND.set(0);
+    SPRUNG.set(0);
   }
 
   @AfterContainer
@@ -310,9 +317,10 @@ class RandomBoxesProperties {
   }
 
   @AfterContainer
-  static void some_points_are_worked_by_hand() {
-    System.out.println("boxes with points worked by hand: " + BY_HAND);
+  static void some_points_are_worked_by_hand_and_some_are_sprung() {
+    System.out.println("boxes with points worked by hand: " + BY_HAND + ", sprung: " + SPRUNG);
     assertThat(BY_HAND).hasValueGreaterThan(50);
+    assertThat(SPRUNG).hasValueGreaterThan(50);
   }
 
   @AfterContainer

@@ -32,7 +32,7 @@ final class RandomConnections {
       if (detected && lever.work() instanceof Work.OfSignal works) {
         List<String> passed =
             box.routesOf(works.signal()).stream()
-                .flatMap(r -> r.points().stream())
+                .flatMap(r -> r.needed().stream())
                 .map(PointsOnRoute::points)
                 .distinct()
                 .filter(p -> random.nextInt(3) > 0)

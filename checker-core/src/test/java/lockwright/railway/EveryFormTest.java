@@ -50,7 +50,9 @@ class EveryFormTest {
   }
 
   @Test
-  void points_are_worked_by_a_lever_a_ground_frame_or_by_hand() {
+  void points_are_worked_by_a_lever_a_ground_frame_by_hand_or_by_a_spring() {
+    assertThat(box.layout().sprung("T2")).isTrue();
+    assertThat(box.layout().sprung("T1")).isFalse();
     assertThat(box.layout().byHand("T1")).isTrue();
     assertThat(box.layout().byHand("5")).isFalse();
     assertThat(box.layout().pointsBesideLevers()).containsExactly("9", "T1", "P1");

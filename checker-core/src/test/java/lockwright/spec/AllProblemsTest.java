@@ -25,9 +25,9 @@ class AllProblemsTest {
             "LOCK-104 locking.yaml:2:46",
             "LOCK-106 locking.yaml:2:50",
             "LOCK-105 locking.yaml:2:53",
-            "FRAME-105 plan.yaml:37:3",
-            "PLAN-110 plan.yaml:38:11",
-            "PLAN-104 plan.yaml:56:13",
+            "FRAME-105 plan.yaml:40:3",
+            "PLAN-110 plan.yaml:41:11",
+            "PLAN-104 plan.yaml:60:13",
             "SECT-108 sections.yaml:7:18",
             "WAIV-103 waivers.yaml:8:12");
   }

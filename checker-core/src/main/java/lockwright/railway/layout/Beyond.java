@@ -17,6 +17,11 @@ public record Beyond(List<String> tracks, List<PointsOnRoute> points, List<Strin
     crossings = List.copyOf(crossings);
   }
 
+  /** The points passed that have to lie for it: all but the sprung ones. */
+  public List<PointsOnRoute> needed() {
+    return points.stream().filter(p -> !p.sprung()).toList();
+  }
+
   /** The overlaps permitted beyond the end of a route; none where it needs none. */
   public static List<Beyond> of(Layout layout, Route route) {
     if (!(route.end() instanceof Route.End.AtSignals end)
@@ -31,12 +36,22 @@ public record Beyond(List<String> tracks, List<PointsOnRoute> points, List<Strin
 
   /** Walks an overlap; empty if its tracks do not follow one another from the signal on. */
   public static Optional<Beyond> walk(Layout layout, Overlap overlap) {
+    return walk(layout, overlap, false);
+  }
+
+  /** Whether it cannot be walked since it would face sprung points into their reverse leg. */
+  public static boolean barred(Layout layout, Overlap overlap) {
+    return walk(layout, overlap).isEmpty() && walk(layout, overlap, true).isPresent();
+  }
+
+  private static Optional<Beyond> walk(Layout layout, Overlap overlap, boolean overSprings) {
     List<PointsOnRoute> points = new ArrayList<>();
     List<String> crossings = new ArrayList<>();
     TrackEnd leaves = layout.signal(overlap.signal()).stands();
     for (String track : overlap.tracks()) {
       Optional<Step> step =
           Step.outOf(layout, leaves).stream()
+              .filter(s -> overSprings || s.points().filter(PointsOnRoute::barred).isEmpty())
               .filter(s -> s.enters().track().equals(track))
               .findFirst();
       if (step.isEmpty()) {

@@ -7,7 +7,8 @@ package lockwright.railway.layout;
  * @param reason the shared things, in words: "track loop, points 5 (N and R)"
  * @param possible whether all points that both need are needed in one position, so that both routes
  *     can lie at once
- * @param opposed whether they can lie at once and pass all that they share in opposite directions
+ * @param opposed whether they can lie at once and pass all that they share in opposite directions,
+ *     and sprung points by one leg
  */
 public record Conflict(
     Route first, Route second, String reason, boolean possible, boolean opposed) {}

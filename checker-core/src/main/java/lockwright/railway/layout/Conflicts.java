@@ -20,7 +20,7 @@ public final class Conflicts {
         if (!first.signal().equals(second.signal()) && !shared.isEmpty()) {
           String reason = String.join(", ", shared);
           boolean possible = canLieTogether(first, second);
-          boolean opposed = possible && opposed(layout, first, second);
+          boolean opposed = possible && byOneLeg(first, second) && opposed(layout, first, second);
           conflicts.add(new Conflict(first, second, reason, possible, opposed));
         }
       }
@@ -55,6 +55,15 @@ public final class Conflicts {
   }
 
   private static boolean canLieTogether(Route first, Route second) {
+    return first.needed().stream()
+        .allMatch(
+            p ->
+                second.needed().stream()
+                    .noneMatch(q -> q.points().equals(p.points()) && q.lie() != p.lie()));
+  }
+
+  /** Whether both pass the same leg of whatever points both pass; sprung ones may differ. */
+  private static boolean byOneLeg(Route first, Route second) {
     return first.points().stream()
         .allMatch(
             p ->
@@ -95,6 +104,9 @@ public final class Conflicts {
   private static String positions(PointsOnRoute one, PointsOnRoute other) {
     if (one.lie() == other.lie()) {
       return "";
+    }
+    if (one.sprung()) {
+      return " (sprung; by both legs)";
     }
     return one.lie() == Lie.NORMAL ? " (N and R)" : " (R and N)";
   }

@@ -61,7 +61,7 @@ public final class DistantPaths {
    */
   private static Optional<Step> ahead(
       Layout layout, TrackEnd leaves, List<String> ways, Set<String> passed) {
-    List<Step> steps = Step.outOf(layout, leaves);
+    List<Step> steps = Step.ahead(layout, leaves);
     boolean toe = layout.at(leaves) instanceof Attachment.AtPoints at && at.leg() == Leg.TOE;
     if (!toe) {
       return steps.stream().findFirst();
@@ -87,7 +87,7 @@ public final class DistantPaths {
     while (!toGo.isEmpty()) {
       TrackEnd enters = toGo.remove();
       if (!passed.contains(enters.track()) && come.add(enters)) {
-        Step.outOf(layout, enters.opposite()).forEach(s -> toGo.add(s.enters()));
+        Step.ahead(layout, enters.opposite()).forEach(s -> toGo.add(s.enters()));
       }
     }
     Set<String> named = new TreeSet<>();

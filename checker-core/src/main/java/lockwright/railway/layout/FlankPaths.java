@@ -33,7 +33,7 @@ public final class FlankPaths {
     FlankPaths paths = new FlankPaths(layout, route, runOut);
     for (Step step : paths.steps()) {
       Join join = paths.join(step);
-      step.beside().forEach(end -> paths.walk(end, join, Set.of(), List.of()));
+      step.beside().forEach(end -> paths.walk(end, join, Set.of(), List.of(), false));
     }
     return paths.found.stream().distinct().toList();
   }
@@ -80,7 +80,11 @@ public final class FlankPaths {
     return layout.track(track).passenger();
   }
 
-  private void walk(TrackEnd towards, Join join, Set<TrackEnd> been, List<FlankPoints> away) {
+  /**
+   * @param overSpring whether a vehicle would pass sprung points facing to their reverse leg
+   */
+  private void walk(
+      TrackEnd towards, Join join, Set<TrackEnd> been, List<FlankPoints> away, boolean overSpring) {
     boolean behindIt = towards.equals(layout.signal(route.signal()).stands());
     if (behindIt || route.tracks().contains(towards.track()) || been.contains(towards)) {
       return;
@@ -88,6 +92,9 @@ public final class FlankPaths {
     boolean sideLine = join.passenger() && !passenger(towards.track());
     List<String> arms =
         layout.post(towards).stream().filter(s -> s.arm() != Arm.DISTANT).map(Signal::id).toList();
+    if (!arms.isEmpty() && !sideLine && overSpring) {
+      return; // What they send passes the sprung points normal.
+    }
     if (!arms.isEmpty()) {
       found.add(
           new FlankPath(
@@ -113,14 +120,22 @@ public final class FlankPaths {
       if (needed.isPresent() && needed.get() != leads) {
         return;
       }
-      if (needed.isEmpty()) {
+      if (layout.sprung(points.points()) && layout.points(points.points()).trap().isPresent()) {
+        return;
+      }
+      if (!layout.sprung(points.points()) && needed.isEmpty()) {
         more.add(new FlankPoints(points.points(), leads.other()));
       }
     }
+    boolean spring =
+        overSpring
+            || at instanceof Attachment.AtPoints p
+                && p.leg() == Leg.REVERSE
+                && layout.sprung(p.points());
     Set<TrackEnd> passed = new HashSet<>(been);
     passed.add(towards);
     Step.outOf(layout, towards.opposite())
-        .forEach(s -> walk(s.enters(), join, passed, List.copyOf(more)));
+        .forEach(s -> walk(s.enters(), join, passed, List.copyOf(more), spring));
   }
 
   /** Whether vehicles may come from what a track ends at, or stand there. */
@@ -133,7 +148,7 @@ public final class FlankPaths {
 
   /** How the route needs points, if it passes them. */
   private Optional<Lie> needed(String points) {
-    return route.points().stream()
+    return route.needed().stream()
         .filter(p -> p.points().equals(points))
         .map(PointsOnRoute::lie)
         .findFirst();

@@ -123,6 +123,11 @@ public record Layout(
     return signals.stream().filter(s -> s.stands().equals(end)).toList();
   }
 
+  /** Whether a spring holds the points normal. */
+  public boolean sprung(String points) {
+    return points(points).sprung();
+  }
+
   /** Whether whoever stands there works the points. */
   public boolean byHand(String points) {
     return points(points).byHand();

@@ -34,7 +34,7 @@ record Path(
 
   private static void onward(
       Layout layout, Arm kind, TrackEnd leaves, List<Step> passed, List<Path> found) {
-    for (Step step : Step.outOf(layout, leaves)) {
+    for (Step step : Step.ahead(layout, leaves)) {
       if (passed.stream().anyMatch(p -> p.enters().track().equals(step.enters().track()))) {
         continue;
       }
@@ -57,7 +57,7 @@ record Path(
   }
 
   /** What a path ends at where it would leave a track, if it ends there. */
-  private static Optional<Route.End> endAt(Layout layout, Arm kind, TrackEnd leaves) {
+  static Optional<Route.End> endAt(Layout layout, Arm kind, TrackEnd leaves) {
     List<String> arms =
         layout.post(leaves).stream()
             .filter(s -> s.arm() == Arm.STOP || (kind.subsidiary() && s.arm().subsidiary()))

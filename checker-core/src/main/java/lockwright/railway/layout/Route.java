@@ -31,6 +31,11 @@ public record Route(
     }
   }
 
+  /** The points passed that have to lie for it: all but the sprung ones. */
+  public List<PointsOnRoute> needed() {
+    return points.stream().filter(p -> !p.sprung()).toList();
+  }
+
   /** What a route ends at. */
   public sealed interface End {
     /** The post at the end of the last track, by the ids of the arms on it that end the route. */

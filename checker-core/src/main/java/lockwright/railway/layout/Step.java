@@ -21,6 +21,17 @@ record Step(
     List<TrackEnd> beside) {
 
   /**
+   * The steps that a vehicle can make: all but those that face sprung points into their reverse
+   * leg; in the order of {@link #outOf}. What looks for where a vehicle may come from asks {@link
+   * #outOf}.
+   */
+  static List<Step> ahead(Layout layout, TrackEnd leaves) {
+    return outOf(layout, leaves).stream()
+        .filter(s -> s.points().filter(PointsOnRoute::barred).isEmpty())
+        .toList();
+  }
+
+  /**
    * All steps out of a track at an end, normal before reverse. At a limit and in a section there
    * are none, and none leads into a trap.
    */
@@ -54,15 +65,20 @@ record Step(
   private static List<Step> over(Layout layout, Attachment.AtPoints at) {
     if (at.leg() != Leg.TOE) {
       Lie lie = at.leg() == Leg.NORMAL ? Lie.NORMAL : Lie.REVERSE;
-      return List.of(over(layout, new PointsOnRoute(at.points(), lie, false), Leg.TOE));
+      return List.of(over(layout, passed(layout, at, lie, false), Leg.TOE));
     }
     List<Step> steps = new ArrayList<>();
     for (Lie lie : Lie.values()) {
       if (layout.points(at.points()).track(lie).isPresent()) {
-        steps.add(over(layout, new PointsOnRoute(at.points(), lie, true), leg(lie)));
+        steps.add(over(layout, passed(layout, at, lie, true), leg(lie)));
       }
     }
     return steps;
+  }
+
+  private static PointsOnRoute passed(
+      Layout layout, Attachment.AtPoints at, Lie lie, boolean facing) {
+    return new PointsOnRoute(at.points(), lie, facing, layout.sprung(at.points()));
   }
 
   private static Step over(Layout layout, PointsOnRoute passed, Leg to) {

@@ -104,7 +104,8 @@ record Instances(
     List<Requirement> found = new ArrayList<>();
     for (Signal signal : layout.signals()) {
       if (signal.arm() == Arm.STOP) {
-        PointsInRear.of(layout, signal)
+        PointsInRear.of(layout, signal).stream()
+            .filter(p -> !layout.sprung(p))
             .forEach(p -> found.add(new Requirement.PointsHeldInRear(signal.id(), p)));
       }
     }
@@ -156,6 +157,7 @@ record Instances(
                 new Requirement.DistantFollows(
                     path,
                     path.facing().stream()
+                        .filter(p -> !p.sprung())
                         .map(PointsOnRoute::points)
                         .filter(this::onPassengerLine)
                         .toList()))

@@ -101,7 +101,7 @@ record OverlapInstances(Layout layout, List<Route> routes, List<Conflict> confli
   /** Whether no points are needed in two positions. */
   private static boolean together(Route one, Beyond a, Route other, Beyond b) {
     Map<String, Lie> lies = new HashMap<>();
-    return Stream.of(one.points(), a.points(), other.points(), b.points())
+    return Stream.of(one.needed(), a.needed(), other.needed(), b.needed())
         .flatMap(List<PointsOnRoute>::stream)
         .allMatch(
             p -> {

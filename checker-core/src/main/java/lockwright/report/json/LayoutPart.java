@@ -24,6 +24,7 @@ record LayoutPart(
    * @param rodMayBreak true, or null
    * @param workedElectrically true, or null
    * @param workedByHand true, or null
+   * @param sprung true, or null
    */
   record Points(
       String id,
@@ -38,6 +39,7 @@ record LayoutPart(
       Boolean rodMayBreak,
       Boolean workedElectrically,
       Boolean workedByHand,
+      Boolean sprung,
       Place at) {}
 
   record Crossing(String id, String label, List<List<String>> ways, Place at) {}
@@ -141,6 +143,7 @@ record LayoutPart(
         box.frame().connections().brokenRods().contains(p.id()) ? true : null,
         box.frame().electrically(p.id()) ? true : null,
         p.byHand() ? true : null,
+        p.sprung() ? true : null,
         Place.of(p.at()));
   }
 

@@ -16,11 +16,15 @@ record RoutePart(
     End end,
     List<Trap> flankTraps) {
 
-  /** Points passed; how they must lie: "normal" or "reverse". */
-  record Passed(String points, String lie, boolean facing) {
+  /**
+   * Points passed; how they must lie: "normal" or "reverse".
+   *
+   * @param sprung true, where they are sprung, and the lie is only the leg passed; or null
+   */
+  record Passed(String points, String lie, boolean facing, Boolean sprung) {
     static List<Passed> all(List<PointsOnRoute> points) {
       return points.stream()
-          .map(p -> new Passed(p.points(), Words.of(p.lie()), p.facing()))
+          .map(p -> new Passed(p.points(), Words.of(p.lie()), p.facing(), p.sprung() ? true : null))
           .toList();
     }
   }

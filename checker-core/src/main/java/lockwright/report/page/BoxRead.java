@@ -20,6 +20,7 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     levelCrossings();
     groundFrames();
     pointsByHand();
+    sprungPoints();
     controls();
     routes();
     notSignalled();
@@ -164,6 +165,27 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     }
   }
 
+  private void sprungPoints() {
+    List<List<String>> rows = new ArrayList<>();
+    for (JsonNode points : result.required("layout").required("points")) {
+      if (points.has("sprung")) {
+        rows.add(
+            List.of(
+                points.required("id").asText(),
+                points.required("label").asText(),
+                points.has("trap")
+                    ? "for the trap; no path leads into it"
+                    : "to "
+                        + points.required("normal").asText()
+                        + "; no path leads facing to "
+                        + points.required("reverse").asText()));
+      }
+    }
+    if (!rows.isEmpty()) {
+      table("Sprung points", List.of("points", "label", "always lie"), rows);
+    }
+  }
+
   private void controls() {
     List<List<String>> rows = new ArrayList<>();
     for (JsonNode c : result.at("/controls/conditions")) {
@@ -248,7 +270,11 @@ record BoxRead(JsonNode result, Parts anchors, Markup m) {
     List<String> words = new ArrayList<>();
     for (JsonNode p : points) {
       String way = p.has("facing") ? p.get("facing").asBoolean() ? ", facing" : ", trailing" : "";
-      words.add(p.required("points").asText() + " " + p.required("lie").asText() + way);
+      String lie = p.required("lie").asText();
+      words.add(
+          p.required("points").asText()
+              + (p.has("sprung") ? ", sprung, by the " + lie + " leg" : " " + lie)
+              + way);
     }
     return words.isEmpty() ? "none" : String.join("; ", words);
   }

@@ -249,13 +249,24 @@ final class Formula {
   private String lies(String route, boolean traps) {
     JsonNode part = anchors.part("route", route);
     List<String> all = new ArrayList<>();
-    part.required("points").forEach(p -> all.add(lie(p)));
+    needed(part).forEach(p -> all.add(lie(p)));
     if (traps) {
       part.required("flankTraps").forEach(t -> all.add(lie(t)));
     }
     return all.isEmpty()
         ? "true"
         : all.size() == 1 ? all.get(0) : "(" + String.join(AND, all) + ")";
+  }
+
+  /** The points that have to lie for a route or an overlap: not those that are sprung. */
+  private static List<JsonNode> needed(JsonNode passing) {
+    List<JsonNode> needed = new ArrayList<>();
+    for (JsonNode p : passing.required("points")) {
+      if (!p.has("sprung")) {
+        needed.add(p);
+      }
+    }
+    return needed;
   }
 
   static String lie(JsonNode points) {
@@ -268,7 +279,7 @@ final class Formula {
     for (JsonNode o : result.required("overlaps")) {
       if (o.required("route").asText().equals(route)) {
         List<String> points = new ArrayList<>();
-        o.required("points").forEach(p -> points.add(lie(p)));
+        needed(o).forEach(p -> points.add(lie(p)));
         all.add(points.isEmpty() ? "true" : String.join(AND, points));
       }
     }
@@ -287,9 +298,13 @@ final class Formula {
   private String moved(String route) {
     JsonNode part = anchors.part("route", route);
     Set<String> things = new LinkedHashSet<>();
-    part.required("points").forEach(p -> things.add("points " + p.required("points").asText()));
-    part.required("flankTraps").forEach(p -> things.add("points " + p.required("points").asText()));
-    for (JsonNode p : part.required("points")) {
+    needed(part).forEach(p -> things.add("points " + p.required("points").asText()));
+    for (JsonNode t : part.required("flankTraps")) {
+      if (!anchors.part("points", t.required("points").asText()).has("sprung")) {
+        things.add("points " + t.required("points").asText());
+      }
+    }
+    for (JsonNode p : needed(part)) {
       JsonNode points = anchors.part("points", p.required("points").asText());
       if (p.required("facing").asBoolean() && points.has("boltLever")) {
         things.add("bolt of " + points.required("id").asText());
@@ -424,6 +439,9 @@ final class Formula {
         all.add(post.size() > 1 ? "(" + arms + ")" : arms);
       }
       for (JsonNode p : path.required("facing")) {
+        if (p.has("sprung")) {
+          continue;
+        }
         all.add(lie(p));
         JsonNode points = anchors.part("points", p.required("points").asText());
         JsonNode toe = anchors.part("track", points.required("toe").asText());

@@ -102,6 +102,9 @@ final class BoxState {
   }
 
   Place points(String id) {
+    if (points.get(id).has("sprung")) {
+      return Place.NORMAL;
+    }
     String rod = "rod of " + id;
     if (points.get(id).has("rodMayBreak")) {
       asked.add(rod);
@@ -194,7 +197,7 @@ final class BoxState {
   private boolean lies(JsonNode route) {
     for (JsonNode passed : route.get("points")) {
       Place needed = passed.get("lie").asText().equals("normal") ? Place.NORMAL : Place.REVERSED;
-      if (points(passed.get("points").asText()) != needed) {
+      if (!passed.has("sprung") && points(passed.get("points").asText()) != needed) {
         return false;
       }
     }

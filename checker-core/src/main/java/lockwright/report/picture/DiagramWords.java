@@ -71,6 +71,8 @@ final class DiagramWords {
         ? ", lever " + points.get("lever").asText()
         : points.has("groundFrame")
             ? ", ground frame " + points.get("groundFrame").asText()
-            : points.has("workedByHand") ? ", worked by hand" : "";
+            : points.has("workedByHand")
+                ? ", worked by hand"
+                : points.has("sprung") ? ", held normal by a spring" : "";
   }
 }

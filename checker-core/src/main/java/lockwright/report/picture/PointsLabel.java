@@ -10,12 +10,16 @@ final class PointsLabel {
 
   private PointsLabel() {}
 
-  /** The number of the lever, the name where it is another, a hand, and how they lie. */
+  /**
+   * The number of the lever, the name where it is another, a hand or a spring, and how they lie.
+   */
   static String points(JsonNode points, String lie) {
     String id = points.get("id").asText();
     String lever = points.path("lever").asText();
     String name = lever.isEmpty() || lever.equals(id) ? id : lever + " \u00b7 " + id;
-    return name + (points.has("workedByHand") ? ", by hand (" : " (") + lie + ")";
+    String by =
+        points.has("workedByHand") ? ", by hand" : points.has("sprung") ? ", by spring" : "";
+    return name + by + " (" + lie + ")";
   }
 
   /** The lever of the bolt, and where it is; empty if there is none. */

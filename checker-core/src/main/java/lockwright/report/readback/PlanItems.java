@@ -18,6 +18,9 @@ import lockwright.railway.layout.TrackEnd;
  * Tracks with what lies at their ends, points, crossings and ground frames, as the plan gives them.
  */
 final class PlanItems {
+  private static final String SPRING =
+      "a spring: always N, pressed over by what trails through from R, never passed facing to R";
+
   private PlanItems() {}
 
   static List<Item> of(Box box) {
@@ -147,6 +150,7 @@ final class PlanItems {
         .map(l -> "lever " + l.id())
         .or(() -> ground.map(g -> "ground frame " + g.id()))
         .or(() -> Optional.of("hand").filter(h -> box.layout().byHand(points)))
+        .or(() -> Optional.of(SPRING).filter(s -> box.layout().sprung(points)))
         .orElse("NOTHING");
   }
 }

@@ -13,6 +13,7 @@ import lockwright.railway.layout.NotSignalled;
 import lockwright.railway.layout.PointsOnRoute;
 import lockwright.railway.layout.Route;
 import lockwright.railway.layout.Signal;
+import lockwright.railway.layout.SprungWays;
 
 /** Each signal, its routes or what a distant speaks for, and the paths that are not signalled. */
 final class SignalItems {
@@ -56,6 +57,13 @@ final class SignalItems {
     if (routes.isEmpty()) {
       add(signal, "routes", "NONE: the arm leads nowhere, and nothing is checked of it");
     }
+    SprungWays.of(box.layout(), signal)
+        .forEach(
+            p ->
+                add(
+                    signal,
+                    "no route by",
+                    "points " + p + " R: they are sprung, and are not passed facing to reverse"));
     add(signal, "conflicts with", Words.list(ConflictItems.with(box, signal.id())));
     routes.forEach(r -> route(signal, r));
   }

@@ -25,7 +25,10 @@ final class Words {
   }
 
   static String passed(PointsOnRoute points) {
-    return lie(points.lie()) + ", " + (points.facing() ? "facing" : "trailing");
+    String way = points.facing() ? "facing" : "trailing";
+    return points.sprung()
+        ? way + ", by the leg " + lie(points.lie()) + "; sprung, need lie no way"
+        : lie(points.lie()) + ", " + way;
   }
 
   static String end(Route.End end) {

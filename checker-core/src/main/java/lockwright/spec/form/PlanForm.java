@@ -27,8 +27,9 @@ public final class PlanForm {
           Key.need("reverse", NAME),
           Key.may(
               "worked",
-              new Word("by hand"),
-              "Whoever stands there works them; absent where a lever or a ground frame does."),
+              new Word("by hand", "by spring"),
+              "By hand: whoever stands there works them. By spring: it holds them normal, and nothing"
+                  + " else works them. Absent where a lever or a ground frame does."),
           LABEL);
 
   public static final Mapping SIGNAL =

@@ -247,7 +247,11 @@ var Apparatus = function (box) {
     return box.layout.points.filter(function (points) { return points.id === id; })[0];
   }
 
+  // 2.3: of sprung points nothing is asked.
   function lies(passed, state) {
+    if (passed.sprung) {
+      return true;
+    }
     var own = pointsOf(passed.points);
     var byLever = own.workedElectrically ? false : own.lever;
     var stands = byLever ? state['lever ' + own.lever] : state['points ' + own.id];

@@ -221,6 +221,20 @@ class DerivationProperties {
     seen(
         "with a route over a level crossing",
         derived.requirements().stream().anyMatch(Requirement.RoadClosed.class::isInstance));
+    seen(
+        "with sprung points trailed through from reverse",
+        any(derived, r -> r.points().stream().anyMatch(p -> p.sprung() && p.lie() == Lie.REVERSE)));
+    seen(
+        "with sprung points passed facing",
+        any(derived, r -> r.points().stream().anyMatch(p -> p.sprung() && p.facing())));
+    seen(
+        "with a conflict over both legs of sprung points",
+        derived.conflicts().stream().anyMatch(c -> c.reason().contains("sprung")));
+    seen(
+        "with a sprung flank trap",
+        any(
+            derived,
+            r -> r.flankTraps().stream().anyMatch(t -> drawn.layout().sprung(t.points()))));
     seen("with a path not signalled", !derived.notSignalled().isEmpty());
     seen("with advice", !derived.advice().isEmpty());
     seen("with a conflict", !derived.conflicts().isEmpty());

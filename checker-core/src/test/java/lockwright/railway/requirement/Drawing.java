@@ -95,6 +95,25 @@ public final class Drawing {
     return this;
   }
 
+  /** Holds points normal by a spring, where that can be. */
+  public Drawing sprung(String id) {
+    points.replaceAll(
+        p ->
+            p.id().equals(id) && !p.trap().equals(Optional.of(Lie.REVERSE))
+                ? new Points(
+                    p.id(),
+                    p.label(),
+                    p.toe(),
+                    p.normal(),
+                    p.reverse(),
+                    p.trap(),
+                    false,
+                    true,
+                    p.at())
+                : p);
+    return this;
+  }
+
   /** A crossing of the way from a to b and the way from c to d. */
   public Drawing crossing(String id, String a, String b, String c, String d) {
     return crossing(id, free(a), free(b), free(c), free(d));

@@ -28,7 +28,7 @@ public final class Frames {
     List<Work> works = new ArrayList<>();
     layout.signals().stream().filter(s -> !s.fixed()).forEach(s -> works.addAll(giving(layout, s)));
     layout.points().stream()
-        .filter(p -> !layout.pointsOfGroundFrames().containsKey(p.id()))
+        .filter(p -> !p.sprung() && !layout.pointsOfGroundFrames().containsKey(p.id()))
         .forEach(p -> works.add(new Work.OfPoints(List.of(p.id()))));
     bolted.forEach(p -> works.add(new Work.OfBolt(List.of(p), false)));
     layout.groundFrames().stream()

@@ -83,9 +83,18 @@ final class NaiveFlank {
       if (arms.isEmpty() && out && !goods) {
         continue;
       }
+      boolean overSpring =
+          run.stream()
+              .anyMatch(
+                  e -> e.facing() && e.at(2).equals("R") && NaiveWalk.isSprung(layout, e.at(1)));
+      if (!arms.isEmpty() && !goods && overSpring) {
+        continue;
+      }
       List<String> away = new ArrayList<>();
       for (NaiveWalk.Edge edge : run) {
-        if (edge.facing() && !way.passed().contains(edge.at(1))) {
+        if (edge.facing()
+            && !NaiveWalk.isSprung(layout, edge.at(1))
+            && !way.passed().contains(edge.at(1))) {
           away.add(0, edge.at(1) + (edge.at(2).equals("N") ? " R" : " N"));
         }
       }
@@ -127,7 +136,8 @@ final class NaiveFlank {
           edge.facing()
               && layout.points(edge.at(1)).trap().isPresent()
               && !way.passed().contains(edge.at(1));
-      if (!(edge.facing() && across) && !trap) {
+      boolean turned = across && !NaiveWalk.isSprung(layout, edge.at(1));
+      if (!(edge.facing() && turned) && !trap) {
         all.addAll(
             runs(
                 way,

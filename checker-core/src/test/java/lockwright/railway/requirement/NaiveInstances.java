@@ -69,7 +69,8 @@ final class NaiveInstances {
     routes.forEach(r -> all.add("route held: route " + r.name()));
     for (Signal s : layout.signals()) {
       if (s.arm() == Arm.STOP) {
-        walk.trailingInRear(s)
+        walk.trailingInRear(s).stream()
+            .filter(p -> !NaiveWalk.isSprung(layout, p))
             .forEach(p -> all.add("points held in rear: signal " + s.id() + ", points " + p));
       }
     }
@@ -82,7 +83,8 @@ final class NaiveInstances {
         List<String> bolted = new ArrayList<>();
         String facing = path.substring(path.lastIndexOf('[') + 1, path.length() - 1);
         for (String one : facing.isEmpty() ? new String[0] : facing.split(", ")) {
-          if (passenger(layout, one.split(" ")[0])) {
+          if (passenger(layout, one.split(" ")[0])
+              && !NaiveWalk.isSprung(layout, one.split(" ")[0])) {
             bolted.add(one.split(" ")[0]);
           }
         }

@@ -82,7 +82,9 @@ final class NaiveOverlaps {
         || !e.over().isEmpty() && e.at(0).equals(f.at(0)) && e.at(1).equals(f.at(1));
   }
 
-  private static boolean possible(List<NaiveWalk.Edge> edges) {
+  private boolean possible(List<NaiveWalk.Edge> both) {
+    List<NaiveWalk.Edge> edges =
+        both.stream().filter(e -> !NaiveWalk.isSprung(layout, e.at(1))).toList();
     Map<String, String> lies = new HashMap<>();
     edges.stream().filter(e -> e.at(0).equals("p")).forEach(e -> lies.put(e.at(1), e.at(2)));
     return edges.stream()

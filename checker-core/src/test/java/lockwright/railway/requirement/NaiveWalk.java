@@ -108,6 +108,20 @@ final class NaiveWalk {
     return onward.getOrDefault(left, List.of());
   }
 
+  /** Whether a vehicle that leaves one end comes to the other: over no spring. */
+  static boolean leads(Layout layout, TrackEnd from, TrackEnd to) {
+    String over = over(layout.at(from), layout.at(to), to);
+    return over != null && !barred(layout, new Edge(from, to, over));
+  }
+
+  private static boolean barred(Layout layout, Edge edge) {
+    return edge.facing() && edge.at(2).equals("R") && isSprung(layout, edge.at(1));
+  }
+
+  static boolean isSprung(Layout layout, String points) {
+    return layout.points().stream().anyMatch(p -> p.id().equals(points) && p.sprung());
+  }
+
   static String over(Attachment a, Attachment b, TrackEnd to) {
     if (a.equals(new Attachment.Joint(to))) {
       return "";
@@ -132,6 +146,9 @@ final class NaiveWalk {
   private List<List<Edge>> sequences(List<Edge> so, TrackEnd left) {
     List<List<Edge>> all = new ArrayList<>();
     for (Edge edge : onward(left)) {
+      if (barred(layout, edge)) {
+        continue;
+      }
       if (so.stream().noneMatch(e -> e.entered().track().equals(edge.entered().track()))) {
         List<Edge> more = Stream.concat(so.stream(), Stream.of(edge)).toList();
         all.add(more);
@@ -350,7 +367,8 @@ final class NaiveWalk {
         if (!a.signal().equals(b.signal()) && !shared.isEmpty()) {
           boolean possible =
               shared.stream().noneMatch(s -> s.endsWith(" and R)") || s.endsWith(" and N)"));
-          String opposed = possible && opposed(a, b) ? " opposed" : "";
+          boolean twoLegs = shared.stream().anyMatch(s -> s.endsWith(" (sprung; by both legs)"));
+          String opposed = possible && !twoLegs && opposed(a, b) ? " opposed" : "";
           all.add(a.name() + " | " + b.name() + " | " + possible + opposed + " | " + shared);
         }
       }
@@ -358,7 +376,7 @@ final class NaiveWalk {
     return all;
   }
 
-  private static Set<String> shared(Found a, Found b) {
+  private Set<String> shared(Found a, Found b) {
     Set<String> shared = new TreeSet<>();
     for (Edge e : a.edges()) {
       for (Edge f : b.edges()) {
@@ -371,7 +389,11 @@ final class NaiveWalk {
                   ? "crossing " + e.at(1)
                   : "points "
                       + e.at(1)
-                      + (e.at(2).equals(f.at(2)) ? "" : " (" + e.at(2) + " and " + f.at(2) + ")"));
+                      + (e.at(2).equals(f.at(2))
+                          ? ""
+                          : isSprung(layout, e.at(1))
+                              ? " (sprung; by both legs)"
+                              : " (" + e.at(2) + " and " + f.at(2) + ")"));
         }
       }
     }
@@ -434,7 +456,7 @@ final class NaiveWalk {
     Set<String> passed =
         so.stream().map(e -> e.entered().track()).collect(Collectors.toCollection(HashSet::new));
     passed.add(signal.stands().track());
-    List<Edge> on = onward(head);
+    List<Edge> on = onward(head).stream().filter(e -> !barred(layout, e)).toList();
     Edge normal =
         on.stream().filter(e -> !e.at(2).equals("R") || !e.facing()).findFirst().orElse(null);
     Edge reverse =
@@ -461,7 +483,7 @@ final class NaiveWalk {
       size = after.size();
       List<Edge> next =
           edges.stream()
-              .filter(e -> !passed.contains(e.entered().track()))
+              .filter(e -> !passed.contains(e.entered().track()) && !barred(layout, e))
               .filter(e -> after.stream().anyMatch(b -> b.entered().opposite().equals(e.left())))
               .toList();
       after.addAll(next);

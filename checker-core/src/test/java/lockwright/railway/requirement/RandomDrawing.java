@@ -33,13 +33,17 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
     Collections.shuffle(ends, random);
     List<Section> sections = new ArrayList<>();
     attach(drawing, ends, sections, random);
+    spring(drawing, new Random(ends.hashCode()));
     signals(drawing, drawing.layout(), random);
     groundFrames(drawing, drawing.layout(), random);
     levelCrossings(drawing, drawing.layout(), random);
     overlaps(drawing, drawing.layout(), random);
     Layout layout = drawing.layout();
     List<String> bolted =
-        layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(3) == 0).toList();
+        layout.points().stream()
+            .map(p -> p.id())
+            .filter(p -> random.nextInt(3) == 0 && !layout.sprung(p))
+            .toList();
     if (!sections.isEmpty() && random.nextBoolean()) {
       layout.groundFrames().stream()
           .skip(random.nextInt(2))
@@ -91,6 +95,15 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
     }
   }
 
+  /** Some points of a quarter of the layouts; traps more often, or too few would be flank traps. */
+  private static void spring(Drawing drawing, Random springs) {
+    if (springs.nextInt(4) == 0) {
+      drawing.layout().points().stream()
+          .filter(p -> p.trap().isPresent() || springs.nextInt(3) == 0)
+          .forEach(p -> drawing.sprung(p.id()));
+    }
+  }
+
   private static void signals(Drawing drawing, Layout layout, Random random) {
     List<TrackEnd> posts = new ArrayList<>();
     layout.tracks().forEach(t -> posts.add(new TrackEnd(t.id(), 0)));
@@ -120,7 +133,7 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
           TrackEnd end = leaves;
           List<TrackEnd> on =
               layout.attachments().keySet().stream()
-                  .filter(e -> NaiveWalk.over(layout.at(end), layout.at(e), e) != null)
+                  .filter(e -> NaiveWalk.leads(layout, end, e))
                   .sorted(Comparator.comparing(TrackEnd::toString))
                   .toList();
           if (on.isEmpty()) {
@@ -166,7 +179,10 @@ public record RandomDrawing(Layout layout, Frame frame, List<Section> sections) 
 
   private static void groundFrames(Drawing drawing, Layout layout, Random random) {
     List<String> some =
-        layout.points().stream().map(p -> p.id()).filter(p -> random.nextInt(4) == 0).toList();
+        layout.points().stream()
+            .map(p -> p.id())
+            .filter(p -> random.nextInt(4) == 0 && !layout.sprung(p))
+            .toList();
     int half = some.size() / 2;
     if (half > 0) {
       drawing.groundFrame("g1", some.subList(0, half).toArray(String[]::new));

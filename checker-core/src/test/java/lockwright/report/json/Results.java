@@ -82,6 +82,10 @@ final class Results {
   static final Findings BY_HAND =
       check(without(box(BoxBuilder.read(boxes("points-worked-by-hand"))), "1 locks 2"));
 
+  /** A loop with sprung points, its home free of the starting signal. */
+  static final Findings SPRUNG =
+      check(without(box(BoxBuilder.read(boxes("sprung-points"))), "1 locks 6"));
+
   /** A junction whose points are not locked against each other: as advice, and asked for. */
   static final Findings ADVICE =
       tried(check(without(box(BoxBuilder.read(boxes("double-line-junction"))), "6 released by 7")));
@@ -125,6 +129,7 @@ final class Results {
           ROD,
           ELECTRIC,
           BY_HAND,
+          SPRUNG,
           ADVICE,
           ASKED,
           ADVICE_KEPT,

@@ -62,6 +62,7 @@ class LearnersLockingTest {
     "src/test/resources/boxes/broken-rod, 300",
     "src/test/resources/boxes/points-worked-electrically, 300",
     "src/test/resources/boxes/points-worked-by-hand, 50",
+    "src/test/resources/boxes/sprung-points, 50",
     "src/test/resources/boxes/siding-by-lever-and-token, 100"
   })
   void in_every_state_the_script_frees_and_holds_what_working_does(String folder, int sequences) {

@@ -47,6 +47,10 @@ public final class Pages {
   public static final byte[] SECTION =
       result(built("calling-on-into-section").box().orElseThrow(), Limits.usual());
 
+  /** A loop with sprung points at either end. */
+  public static final byte[] SPRUNG =
+      result(built("sprung-points").box().orElseThrow(), Limits.usual());
+
   /** With gates on a lever and gates with a lock, which one of the signals does not need. */
   public static final byte[] GATES =
       result(built("two-level-crossings").box().orElseThrow(), Limits.usual());
