@@ -89,8 +89,8 @@ public final class BoxBuilder {
     return spec.waivers()
         .map(
             w ->
-                box.exempting(ExemptionsBuilder.build(w.exempted(), box, problems))
-                    .asking(AskedBuilder.build(w.asked(), box, problems)))
+                box.exempting(new NamedInstances(w.exempted(), box, problems).exempted())
+                    .asking(new NamedInstances(w.asked(), box, problems).asked()))
         .orElse(box);
   }
 
@@ -133,7 +133,8 @@ public final class BoxBuilder {
             .withControls(controls));
   }
 
-  private static Box box(
+  /** A box of these parts, with all that is derived from them. */
+  public static Box box(
       String name, Layout layout, Frame frame, List<Entry> locking, List<Section> sections) {
     Derived derived = Derivation.derive(layout, frame, sections);
     return new Box(

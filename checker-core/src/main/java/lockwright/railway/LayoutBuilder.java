@@ -2,6 +2,7 @@ package lockwright.railway;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -133,26 +134,18 @@ final class LayoutBuilder {
     plan.passenger().forEach(ends::known);
     plan.levelCrossings().forEach(c -> c.tracks().forEach(ends::known));
     Map<String, Written> workedBy = new HashMap<>();
-    Set<String> points = plan.points().stream().map(p -> p.id().text()).collect(Collectors.toSet());
-    Set<String> byHand =
-        plan.points().stream()
-            .filter(PlanFile.Points::byHand)
-            .map(p -> p.id().text())
-            .collect(Collectors.toSet());
-    Set<String> sprung =
-        plan.points().stream()
-            .filter(PlanFile.Points::sprung)
-            .map(p -> p.id().text())
-            .collect(Collectors.toSet());
+    Map<String, PlanFile.Points> points = new LinkedHashMap<>();
+    plan.points().forEach(p -> points.put(p.id().text(), p));
     for (PlanFile.GroundFrame frame : plan.groundFrames()) {
       for (Written one : frame.points()) {
         Written earlier = workedBy.putIfAbsent(one.text(), frame.id());
-        if (!points.contains(one.text())) {
+        if (!points.containsKey(one.text())) {
           problems.add(
               Message.PLAN_UNKNOWN_POINTS,
               one.at(),
               "there are no points " + one.quoted(),
-              Problems.didYouMean(one.text(), points, "add them to the points of plan.yaml"));
+              Problems.didYouMean(
+                  one.text(), points.keySet(), "add them to the points of plan.yaml"));
         } else if (earlier != null && !earlier.equals(frame.id())) {
           problems.add(
               Message.POINTS_OF_TWO_GROUND_FRAMES,
@@ -163,7 +156,7 @@ final class LayoutBuilder {
                   + earlier.quoted()
                   + " already",
               "name each points in one ground frame");
-        } else if (byHand.contains(one.text())) {
+        } else if (points.get(one.text()).byHand()) {
           problems.add(
               Message.HAND_POINTS_OF_GROUND_FRAME,
               one.at(),
@@ -172,7 +165,7 @@ final class LayoutBuilder {
                   + " are worked by hand, and by ground frame "
                   + frame.id().quoted(),
               "take 'worked: by hand' away, or take them out of the ground frame");
-        } else if (sprung.contains(one.text())) {
+        } else if (points.get(one.text()).sprung()) {
           problems.add(
               Message.SPRUNG_POINTS_OF_GROUND_FRAME,
               one.at(),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import lockwright.audit.Audited;
+import lockwright.audit.EntryVerdict;
 import lockwright.proof.Knowledge;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
@@ -16,6 +17,7 @@ import lockwright.report.Findings;
 import lockwright.worker.Found;
 import lockwright.worker.Job;
 import lockwright.worker.Limits;
+import lockwright.worker.UnfitMachine;
 
 /** The boxes of the examples and of the tests, and the flow on them in this process. */
 final class Boxes {
@@ -84,5 +86,25 @@ final class Boxes {
     }
     assertThat(audited).as(requirement).isInstanceOf(Audited.Shown.class);
     return ((Audited.Shown) audited).played().steps().stream().map(s -> s.event().key()).toList();
+  }
+
+  /** Each entry left out alone. */
+  static Findings tried(Findings findings) {
+    return tried(findings, Limits.usual(), (job, progress) -> search(job));
+  }
+
+  static Findings tried(Findings findings, Limits limits, Searcher searcher) {
+    try {
+      return new EntryTrials(limits, searcher, progress -> {}).run(findings);
+    } catch (IOException | InterruptedException | UnfitMachine e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static EntryVerdict entry(Findings findings, String entry) {
+    return findings.entries().verdicts().stream()
+        .filter(v -> v.entry().words().equals(entry))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -3,7 +3,6 @@ package lockwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +22,6 @@ import lockwright.verdict.Verdict;
 import lockwright.worker.Found;
 import lockwright.worker.Job;
 import lockwright.worker.Limits;
-import lockwright.worker.UnfitMachine;
 import lockwright.working.Working;
 import org.junit.jupiter.api.Test;
 
@@ -44,22 +42,7 @@ class EntryTrialsTest {
   }
 
   private static Findings tried(Box box) {
-    return tried(Boxes.check(box), USUAL, (job, progress) -> Boxes.search(job));
-  }
-
-  private static Findings tried(Findings findings, Limits limits, Searcher searcher) {
-    try {
-      return new EntryTrials(limits, searcher, progress -> {}).run(findings);
-    } catch (IOException | InterruptedException | UnfitMachine e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  private static EntryVerdict of(Findings findings, String entry) {
-    return findings.entries().verdicts().stream()
-        .filter(v -> v.entry().words().equals(entry))
-        .findFirst()
-        .orElseThrow();
+    return Boxes.tried(Boxes.check(box));
   }
 
   private static List<String> kinds(Findings findings) {
@@ -94,11 +77,11 @@ class EntryTrialsTest {
             "2 released by 3: Needed",
             "2 released by 4: Needed",
             "3 locks both ways 4: Needed");
-    assertThat(breaks(of(findings, "1 locks 4")))
+    assertThat(breaks(Boxes.entry(findings, "1 locks 4")))
         .containsEntry(
             "points set: signal 1",
             "lever 4 N>M, lever 4 M>R, lever 3 N>M, lever 3 M>R, lever 1 N>M");
-    assertThat(breaks(of(findings, "3 locks both ways 4")))
+    assertThat(breaks(Boxes.entry(findings, "3 locks both ways 4")))
         .containsEntry("bolt and points agree: points 4", "lever 3 N>M, lever 4 N>M");
     assertThat(FullLog.of(findings))
         .contains("5 needed, 0 implied by others, 0 not needed, 0 undecided")
@@ -136,7 +119,8 @@ class EntryTrialsTest {
     Findings findings = tried(with(JUNCTION, entry(Kind.NOT_AGAIN_BEFORE, "3", "4")));
 
     assertThat(kinds(findings)).contains("3 not again before 4: NotNeeded");
-    EntryVerdict.NotNeeded verdict = (EntryVerdict.NotNeeded) of(findings, "3 not again before 4");
+    EntryVerdict.NotNeeded verdict =
+        (EntryVerdict.NotNeeded) Boxes.entry(findings, "3 not again before 4");
     assertThat(verdict.kept()).hasSize(8);
     assertThat(verdict.allows().played().steps().stream().map(s -> s.event().key()))
         .containsExactly("lever 3 N>M", "lever 3 M>N", "lever 3 N>M");
@@ -162,7 +146,7 @@ class EntryTrialsTest {
     Findings checked = Boxes.check(JUNCTION);
     Limits tiny = new Limits(60, 1, 0);
 
-    Findings findings = tried(checked, tiny, (job, progress) -> Boxes.search(job));
+    Findings findings = Boxes.tried(checked, tiny, (job, progress) -> Boxes.search(job));
 
     assertThat(findings.entries().verdicts())
         .hasSize(5)
@@ -179,12 +163,12 @@ class EntryTrialsTest {
 
     for (String open : List.of("points set: signal 1", Names.FORBIDDEN_BY_ENTRY)) {
       Findings findings =
-          tried(
+          Boxes.tried(
               checked,
               USUAL,
               (job, progress) -> changed(Boxes.search(job), open, new Verdict.Unknown("limit")));
       assertThat(kinds(findings)).contains("3 not again before 4: Undecided");
-      assertThat(((EntryVerdict.Undecided) of(findings, "3 not again before 4")).reasons())
+      assertThat(((EntryVerdict.Undecided) Boxes.entry(findings, "3 not again before 4")).reasons())
           .containsExactly(open + ": limit");
     }
   }
@@ -192,13 +176,13 @@ class EntryTrialsTest {
   @Test
   void a_needed_entry_names_what_is_open_besides() {
     Findings findings =
-        tried(
+        Boxes.tried(
             Boxes.check(JUNCTION),
             USUAL,
             (job, progress) ->
                 changed(Boxes.search(job), "points set: signal 2", new Verdict.Unknown("limit")));
 
-    EntryVerdict.Needed needed = (EntryVerdict.Needed) of(findings, "1 locks 4");
+    EntryVerdict.Needed needed = (EntryVerdict.Needed) Boxes.entry(findings, "1 locks 4");
     assertThat(needed.open()).extracting(r -> r.id()).containsExactly("points set: signal 2");
     assertThat(FullLog.of(findings)).contains("  not known of: points set: signal 2");
   }
@@ -208,7 +192,7 @@ class EntryTrialsTest {
     Box box = JUNCTION.withLocking(JUNCTION.locking().subList(1, 5));
 
     Findings findings =
-        tried(
+        Boxes.tried(
             Boxes.check(box),
             USUAL,
             (job, progress) -> {
@@ -233,7 +217,7 @@ class EntryTrialsTest {
     none.keySet().retainAll(another.verdicts().keySet());
 
     for (Found found : List.of(another, new Found(none, Map.of(), "none left out"))) {
-      assertThatThrownBy(() -> tried(checked, USUAL, (job, progress) -> found))
+      assertThatThrownBy(() -> Boxes.tried(checked, USUAL, (job, progress) -> found))
           .isInstanceOf(Disagreement.class);
     }
   }
@@ -257,7 +241,7 @@ class EntryTrialsTest {
 
     assertThatThrownBy(
             () ->
-                tried(
+                Boxes.tried(
                     checked,
                     USUAL,
                     (job, progress) -> changed(Boxes.search(job), Names.FORBIDDEN_BY_ENTRY, proof)))

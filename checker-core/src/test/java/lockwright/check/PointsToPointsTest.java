@@ -2,7 +2,6 @@ package lockwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +25,6 @@ import lockwright.report.sarif.Sarif;
 import lockwright.report.text.FullLog;
 import lockwright.report.text.Summary;
 import lockwright.spec.Span;
-import lockwright.worker.Limits;
-import lockwright.worker.UnfitMachine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,22 +49,6 @@ class PointsToPointsTest {
     List<Entry> rest = new ArrayList<>(box.locking());
     assertThat(rest.removeIf(e -> e.words().equals(entry))).isTrue();
     return box.withLocking(rest);
-  }
-
-  private static Findings tried(Findings findings) {
-    try {
-      return new EntryTrials(Limits.usual(), (job, progress) -> Boxes.search(job), progress -> {})
-          .run(findings);
-    } catch (IOException | InterruptedException | UnfitMachine e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  private static EntryVerdict of(Findings findings, String entry) {
-    return findings.entries().verdicts().stream()
-        .filter(v -> v.entry().words().equals(entry))
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test
@@ -193,13 +174,13 @@ class PointsToPointsTest {
   /** The signals are locked too, so nothing but the advice asks for the lock between the points. */
   @Test
   void the_lock_between_the_points_is_needed_by_advice_alone() {
-    Findings findings = tried(OF_LOCKED);
+    Findings findings = Boxes.tried(OF_LOCKED);
 
-    EntryVerdict.NeededByAdvice needed = (EntryVerdict.NeededByAdvice) of(findings, LOCK);
+    EntryVerdict.NeededByAdvice needed = (EntryVerdict.NeededByAdvice) Boxes.entry(findings, LOCK);
     assertThat(needed.advice().stream().map(b -> b.requirement().id())).containsExactly(ADVICE);
     assertThat(needed.kept()).hasSize(OF_LOCKED.tally().proved());
-    assertThat(of(findings, "2 locks 3")).isInstanceOf(EntryVerdict.Implied.class);
-    assertThat(of(findings, "1 locks 6")).isInstanceOf(EntryVerdict.Needed.class);
+    assertThat(Boxes.entry(findings, "2 locks 3")).isInstanceOf(EntryVerdict.Implied.class);
+    assertThat(Boxes.entry(findings, "1 locks 6")).isInstanceOf(EntryVerdict.Needed.class);
     assertThat(FullLog.of(findings))
         .contains("1 needed by advice, 1 implied by others, 0 not needed, 0 undecided")
         .contains("needed by advice: '" + LOCK + "'")
@@ -209,7 +190,7 @@ class PointsToPointsTest {
   /** What is not kept with the entry says nothing of it. */
   @Test
   void advice_that_is_not_kept_anyway_needs_no_entry() {
-    Findings findings = tried(OF_FREE);
+    Findings findings = Boxes.tried(OF_FREE);
 
     assertThat(findings.entries().verdicts())
         .allSatisfy(

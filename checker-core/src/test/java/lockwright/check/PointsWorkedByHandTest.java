@@ -6,13 +6,12 @@ import java.util.List;
 import lockwright.audit.Audited;
 import lockwright.audit.MissingEntry;
 import lockwright.railway.Box;
+import lockwright.railway.BoxBuilder;
 import lockwright.railway.frame.Connections;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Lever;
 import lockwright.railway.frame.Work;
 import lockwright.railway.locking.Entry;
-import lockwright.railway.requirement.Derivation;
-import lockwright.railway.requirement.Derived;
 import lockwright.railway.words.Event;
 import lockwright.report.Findings;
 import lockwright.report.Sequence;
@@ -76,20 +75,10 @@ class PointsWorkedByHandTest {
                             : l)
                 .toList(),
             BOX.frame().connections());
-    Derived derived = Derivation.derive(BOX.layout(), frame, List.of());
     Findings findings =
         Boxes.check(
-            new Box(
-                BOX.name(),
-                BOX.layout(),
-                frame,
-                without("1 locks 2").locking(),
-                List.of(),
-                derived.routes(),
-                derived.notSignalled(),
-                derived.conflicts(),
-                derived.distantPaths(),
-                derived.requirements()));
+            BoxBuilder.box(
+                BOX.name(), BOX.layout(), frame, without("1 locks 2").locking(), List.of()));
 
     assertThat(Boxes.movements(findings, "points bolted: signal 1, points 3"))
         .containsExactly("lever 1 N>M");

@@ -4,9 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lockwright.railway.Box;
+import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
-import lockwright.railway.requirement.Derivation;
-import lockwright.railway.requirement.Derived;
 import lockwright.railway.words.Quantity;
 import lockwright.report.Findings;
 import lockwright.working.Working;
@@ -71,20 +70,9 @@ class SprungPointsTest {
   /** Without an exemption the home leads over facing points that nothing locks. */
   @Test
   void facing_on_a_passenger_line_they_are_never_bolted() {
-    Derived derived = Derivation.derive(BOX.layout(), BOX.frame(), List.of());
     Findings findings =
         Boxes.check(
-            new Box(
-                BOX.name(),
-                BOX.layout(),
-                BOX.frame(),
-                BOX.locking(),
-                List.of(),
-                derived.routes(),
-                derived.notSignalled(),
-                derived.conflicts(),
-                derived.distantPaths(),
-                derived.requirements()));
+            BoxBuilder.box(BOX.name(), BOX.layout(), BOX.frame(), BOX.locking(), List.of()));
 
     assertThat(Boxes.movements(findings, "points bolted: signal 1, points 3"))
         .containsExactly("lever 1 N>M");
