@@ -95,17 +95,6 @@ record Advice(JsonNode result, Parts anchors, Markup m) {
             ? "Then they lie so together. The search found no sequence of fewer half-strokes and"
                 + " events."
             : "Then they lie so together; perhaps a shorter sequence leads there too.");
-    if (sequence.has("missing")) {
-      JsonNode missing = sequence.required("missing");
-      int stop = missing.required("stopsAt").asInt();
-      m.element(
-          "p",
-          "Perhaps missing: '"
-              + missing.required("words").asText()
-              + "'; with it movement "
-              + table.line(run, stop)
-              + " would not be free. A draft for a competent person; that the locking should have it"
-              + " is not claimed.");
-    }
+    table.missing(run, sequence);
   }
 }

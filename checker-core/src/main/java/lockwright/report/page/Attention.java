@@ -170,7 +170,6 @@ final class Attention {
       return;
     }
     JsonNode run = anchors.part("run", sequence.required("run").asText());
-    JsonNode missing = sequence.path("missing");
     runs.write(run);
     Drawn.at(m, "The box after it", Pictures.diagram(result, RunTable.last(run)));
     m.element(
@@ -188,17 +187,6 @@ final class Attention {
                     : "whole strokes")
                 + " and events."
             : "Perhaps a shorter sequence breaks it too.");
-    if (!missing.isMissingNode()) {
-      int stop = missing.required("stopsAt").asInt();
-      m.element(
-          "p",
-          "Perhaps missing: '"
-              + missing.required("words").asText()
-              + "'; with it "
-              + (stop == 0
-                  ? "the sequence could not begin so"
-                  : "movement " + runs.line(run, stop) + " would not be free")
-              + ". A draft for a competent person; that it mends the requirement is not claimed.");
-    }
+    runs.missing(run, sequence);
   }
 }

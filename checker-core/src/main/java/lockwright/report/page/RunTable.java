@@ -57,8 +57,26 @@ final class RunTable {
     return movements.beginning(run);
   }
 
+  /** The entry that would stop the run, as a draft, if the sequence has one. */
+  void missing(JsonNode run, JsonNode sequence) {
+    if (!sequence.has("missing")) {
+      return;
+    }
+    JsonNode missing = sequence.required("missing");
+    int stop = missing.required("stopsAt").asInt();
+    m.element(
+        "p",
+        "Perhaps missing: '"
+            + missing.required("words").asText()
+            + "'; with it "
+            + (stop == 0
+                ? "the sequence could not begin so"
+                : "movement " + line(run, stop) + " would not be free")
+            + ". A draft for a competent person; that it mends the requirement is not claimed.");
+  }
+
   /** The number of the line in which this movement, from 1, is made. */
-  int line(JsonNode run, int movement) {
+  private int line(JsonNode run, int movement) {
     List<Movements.Line> lines = movements.lines(run);
     for (int i = 0; i < lines.size(); i++) {
       if (lines.get(i).last() >= movement) {
