@@ -35,6 +35,8 @@ final class Z3Solver implements Solver {
     solver = context.mkSolver("QF_FD");
     params = context.mkParams();
     params.add("random_seed", 1);
+    // Compacting a model takes Z3 longer than making it, and each is looked at once.
+    params.add("compact", false);
     if (effort > 0) {
       params.add("rlimit", effort);
     }
