@@ -140,7 +140,7 @@ class LearnersLockingTest {
       Compared compared = new Compared(box, working, script);
       Random random = new Random(1898);
       State first = compared.state(script.beginning());
-      for (int i = 0; i < 40; i++) {
+      for (int i = 0; i < 20; i++) {
         State state = first;
         for (int step = 0; step < 40; step++) {
           List<Event> free = compared.free(state);

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Labels that would break a careless writer stay what they are, even those a reader refuses. */
-class HostileLabelsTest {
+abstract class HostileLabelsChecks {
 
   static Stream<String> labels() {
     return Stream.of(
@@ -42,7 +42,7 @@ class HostileLabelsTest {
     assertThat(labels).hasSize(4 + 1 + 2 + 4).allMatch(label::equals);
     assertThat(json.get("locking").findValuesAsText("note")).isNotEmpty().allMatch(label::equals);
     assertThat(json.get("passes").booleanValue()).isFalse();
-    assertThat(ResultSchemaTest.errors(json)).isEmpty();
+    assertThat(ResultSchemaChecks.errors(json)).isEmpty();
   }
 
   /** The junction with its bolt free, so that it does not pass. */

@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * The published schema, {@code specs/result.schema.json}, takes every result and nothing else. What
  * a schema means is said by JSON Schema 2020-12, and judged by a validator of another make.
  */
-class ResultSchemaTest {
+abstract class ResultSchemaChecks {
   static final List<Findings> ALL = Results.ALL;
 
   private static final SchemaRegistry REGISTRY =

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
 /** What is in the file, and how it is written. */
-class ResultJsonTest {
+abstract class ResultJsonChecks {
   static final List<Findings> ALL = Results.ALL;
 
   @Test

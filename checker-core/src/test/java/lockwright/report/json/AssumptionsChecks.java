@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
 /** What the file says besides what was found agrees with {@code docs/meaning.md}. */
-class AssumptionsTest {
+abstract class AssumptionsChecks {
   static final List<Findings> ALL = Results.ALL;
 
   private static String meaning(String from, String to) throws IOException {
