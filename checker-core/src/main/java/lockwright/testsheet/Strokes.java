@@ -11,6 +11,7 @@ import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.walk.Reach;
+import lockwright.working.Hold;
 import lockwright.working.Movement;
 import lockwright.working.Need;
 import lockwright.working.Working;
@@ -71,21 +72,22 @@ final class Strokes {
     return perhaps.size() == 1 ? Sight.SHOWS : Sight.PERHAPS_ALONE;
   }
 
-  /** The entries that hold the lever of a trial, as possibility reads them. */
-  List<Entry> holding(Trial trial, int[] values) {
-    return entries(wholeNeeds(trial), values);
+  /** What holds the lever of a trial, as possibility reads the table. */
+  List<Hold> holding(Trial trial, int[] values) {
+    return holds(wholeNeeds(trial), values);
   }
 
-  /** The entries that surely hold the lever of a trial. */
-  List<Entry> surelyHolding(Trial trial, int[] values) {
-    return entries(partedNeeds(trial), values);
+  /** What surely holds the lever of a trial. */
+  List<Hold> surelyHolding(Trial trial, int[] values) {
+    return holds(partedNeeds(trial), values);
+  }
+
+  private static List<Hold> holds(Stream<Need> needs, int[] values) {
+    return needs.filter(n -> !n.condition().evaluate(values)).map(Need::hold).toList();
   }
 
   private static List<Entry> entries(Stream<Need> needs, int[] values) {
-    return needs
-        .filter(n -> !n.condition().evaluate(values))
-        .flatMap(n -> n.hold().entry().stream())
-        .toList();
+    return holds(needs, values).stream().flatMap(h -> h.entry().stream()).toList();
   }
 
   private Stream<Need> partedNeeds(Trial trial) {

@@ -33,6 +33,7 @@ import lockwright.working.Working;
  *       lever in one state are one line.
  *   <li>Lever by lever, in order of their numbers, go from each line to the one whose levers stand
  *       most as they do now, by the fewest movements.
+ *   <li>Then lever locks and arm controls are tried; {@link ControlWriter}.
  *   <li>Each line is played; what cannot be played is not written.
  * </ol>
  */
@@ -65,8 +66,15 @@ final class Writer {
     Map<String, Map<String, Plan>> byLever = plans();
     allNormal(byLever.remove(""));
     byLever.forEach((lever, plans) -> group(lever, new ArrayList<>(plans.values())));
+    ControlWriter controls = new ControlWriter(box, parted, whole, walks, now, lines.size());
     return new TestSheet(
-        box, beginning, lines, notTried, PullingOrder.all(box, whole, most), reach.all());
+        box,
+        beginning,
+        lines,
+        notTried,
+        controls.all(),
+        PullingOrder.all(box, whole, most),
+        reach.all());
   }
 
   /** By the lever under which they stand, and by where and what is tried. */
@@ -172,10 +180,10 @@ final class Writer {
             + words(strokes.holding(trial, against), null);
   }
 
-  private static String words(List<Entry> entries, Entry but) {
-    return entries.stream()
-        .filter(e -> !e.equals(but))
-        .map(Entry::words)
+  private static String words(List<Hold> holds, Entry but) {
+    return holds.stream()
+        .filter(h -> h.entry().filter(e -> e.equals(but)).isEmpty())
+        .map(Hold::words)
         .collect(Collectors.joining("; "));
   }
 

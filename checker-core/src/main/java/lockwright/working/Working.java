@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import lockwright.railway.Box;
+import lockwright.railway.control.Contact;
 import lockwright.railway.frame.Position;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
@@ -32,13 +33,14 @@ public final class Working {
   private final Locking locking;
   private final FrameMovements frame;
   private final WaysBack waysBack;
+  private final Apparatus apparatus;
 
   private Working(Box box, Strokes strokes, Optional<Entry> leftOut) {
     quantities = new Quantities(box);
     Beginnings normal = new Beginnings(box, quantities);
     beginning = normal.condition();
     beginnings = normal;
-    Apparatus apparatus = new Apparatus(box, quantities);
+    apparatus = new Apparatus(box, quantities);
     locking = new Locking(box, apparatus, strokes == Strokes.WHOLE, leftOut);
     frame = new FrameMovements(box, quantities, apparatus, locking, strokes);
     List<Movement> all = new ArrayList<>(frame.all());
@@ -63,6 +65,7 @@ public final class Working {
     locking = whole.locking;
     frame = whole.frame;
     waysBack = whole.waysBack;
+    apparatus = whole.apparatus;
   }
 
   /**
@@ -166,6 +169,26 @@ public final class Working {
    */
   public Condition stuck(List<List<Event>> ways) {
     return waysBack.stuck(ways);
+  }
+
+  /** What a lever lock or an arm control needs is so: 2.9. */
+  public Condition met(Contact contact) {
+    return apparatus.met(contact);
+  }
+
+  /** An arm is off, where off is the danger. */
+  public Condition off(String signal) {
+    return apparatus.off(signal);
+  }
+
+  /** An arm is off, where off is the goal. */
+  public Condition surelyOff(String signal) {
+    return apparatus.surelyOff(signal);
+  }
+
+  /** A lever stands there, fully. */
+  public Condition stands(String lever, Position position) {
+    return apparatus.lever(lever, position.name());
   }
 
   /** Where a subject comes about. */

@@ -129,6 +129,54 @@ class TestSheetTest {
     }
   }
 
+  /**
+   * Lever locks and arm controls: the right frame passes, and one that lacks any contact fails; or
+   * it is named as not tried.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "calling-on-proved, 2, 0",
+    "arms-proved, 4, 0",
+    "two-levers-detected-and-controlled, 1, 1"
+  })
+  void a_frame_without_a_contact_fails(String name, int tried, int named) {
+    TestSheet sheet = sheet(name);
+    assertThat(TriedFrame.failures(Working.parted(sheet.box()), sheet)).isEmpty();
+    assertThat(TriedFrame.failures(Working.whole(sheet.box()), sheet)).isEmpty();
+    List<WithoutContact> all = WithoutContact.all(sheet.box());
+    assertThat(all.stream().filter(w -> w.triedOn(sheet))).hasSize(tried);
+    assertThat(all.stream().filter(w -> w.namedOn(sheet))).hasSize(named);
+    assertThat(tried + named).isEqualTo(all.size());
+    for (WithoutContact wrong : all) {
+      boolean fails = !TriedFrame.failures(Working.parted(wrong.box()), sheet).isEmpty();
+      assertThat(fails).as(wrong.words()).isEqualTo(wrong.triedOn(sheet));
+    }
+  }
+
+  /** Also where the table lets both levers of an arm be over: else the other might give it. */
+  @Test
+  void a_control_is_tried_with_one_lever_of_the_arm_at_a_time() {
+    Box box = box("two-levers-detected-and-controlled").withLocking(List.of());
+    List<ControlLine> lines =
+        TestSheet.of(box, Walks.USUAL).controls().lines().stream()
+            .filter(l -> l.trial().tried() instanceof ControlTrial.AtArm)
+            .toList();
+    assertThat(lines)
+        .extracting(l -> l.at().values().get("lever 1") + l.at().values().get("lever 2"))
+        .containsExactly("RN", "RN", "NR", "NR");
+  }
+
+  /** A lever that a lever lock holds, and no entry: the lock is what is named. */
+  @Test
+  void what_hides_a_trial_may_be_a_lever_lock() {
+    assertThat(sheet("arms-proved").notTried())
+        .anyMatch(
+            n ->
+                n.why()
+                    .endsWith(
+                        "held; in the nearest by lever 7 leaves N only with arm 2 at danger"));
+  }
+
   @Test
   void all_entries_of_the_published_boxes_and_of_two_examples_are_covered_both_ways() {
     for (String name :

@@ -45,7 +45,21 @@ final class TriedFrame {
         return List.of(line.number());
       }
     }
+    for (ControlLine line : sheet.controls().lines()) {
+      if (!line.setUp().stream().allMatch(tried::make) || tried.tries(line) != line.free()) {
+        return List.of(line.number());
+      }
+    }
     return List.of();
+  }
+
+  /** Whether the lever is free, or the arm off; where on, it is surely so. */
+  private boolean tries(ControlLine line) {
+    if (line.trial().tried() instanceof ControlTrial.AtLever at) {
+      return make(at.stroke());
+    }
+    String arm = ((ControlTrial.AtArm) line.trial().tried()).control().signal();
+    return (line.free() ? frame.surelyOff(arm) : frame.off(arm)).evaluate(state);
   }
 
   /** A stroke is made in halves where the frame is one of halves; one begun is gone back on. */

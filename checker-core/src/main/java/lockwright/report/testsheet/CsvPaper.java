@@ -6,8 +6,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lockwright.report.Cautions;
 import lockwright.report.CsvCell;
-import lockwright.testsheet.Line;
-import lockwright.testsheet.NotTried;
 import lockwright.testsheet.PullingOrder;
 import lockwright.testsheet.TestSheet;
 
@@ -28,22 +26,20 @@ final class CsvPaper {
     words.coverage().forEach(c -> csv.append(said("coverage", c)));
     words.notCovered().forEach(c -> csv.append(said("not covered", c)));
     words.tokens().forEach(t -> csv.append(said("tokens", t)));
-    for (Line line : sheet.lines()) {
+    for (SheetWords.Row line : words.groups().values().stream().flatMap(List::stream).toList()) {
       csv.append(
           row(
               "line",
-              Integer.toString(line.number()),
-              line.group(),
-              joined(words.setUp(line)),
-              words.reversed(line),
-              words.deed(line),
-              words.expected(line),
-              joined(words.why(line)),
+              line.number(),
+              line.under(),
+              joined(line.setUp()),
+              line.reversed(),
+              line.deed(),
+              line.expected(),
+              joined(line.why()),
               ""));
     }
-    for (NotTried not : sheet.notTried()) {
-      csv.append(said("not tried, or not alone", words.notTried(not)));
-    }
+    words.notTried().forEach(n -> csv.append(said("not tried, or not alone", n)));
     for (PullingOrder order : sheet.orders()) {
       csv.append(
           row(

@@ -6,7 +6,6 @@ import lockwright.report.Cautions;
 import lockwright.report.html.Markup;
 import lockwright.report.html.Sheet;
 import lockwright.report.html.Tables;
-import lockwright.testsheet.Line;
 import lockwright.testsheet.PullingOrder;
 import lockwright.testsheet.TestSheet;
 
@@ -44,7 +43,7 @@ final class PrintPage {
     m.open("section", "aria-labelledby", "lines").element("h2", "Lines", "id", "lines");
     words.groups().forEach(this::group);
     m.close();
-    List<String> not = sheet.notTried().stream().map(words::notTried).toList();
+    List<String> not = words.notTried();
     list("Not tried, or not alone", "not-tried", not.isEmpty() ? List.of("nothing") : not);
     orders();
     signature();
@@ -57,17 +56,17 @@ final class PrintPage {
     m.close().close();
   }
 
-  private void group(String group, List<Line> lines) {
-    m.element("h3", words.heading(group));
+  private void group(String heading, List<SheetWords.Row> lines) {
+    m.element("h3", heading);
     Tables.head(m, COLUMNS);
-    for (Line line : lines) {
+    for (SheetWords.Row line : lines) {
       m.open("tr");
-      Tables.cell(m, COLUMNS.get(0), Integer.toString(line.number()));
-      cell(COLUMNS.get(1), words.setUp(line));
-      Tables.cell(m, COLUMNS.get(2), words.reversed(line));
-      Tables.cell(m, COLUMNS.get(3), (line.free() ? "" : "try to ") + words.deed(line));
-      Tables.cell(m, COLUMNS.get(4), words.expected(line));
-      cell(COLUMNS.get(5), words.why(line));
+      Tables.cell(m, COLUMNS.get(0), line.number());
+      cell(COLUMNS.get(1), line.setUp());
+      Tables.cell(m, COLUMNS.get(2), line.reversed());
+      Tables.cell(m, COLUMNS.get(3), (line.tried() ? "try to " : "") + line.deed());
+      Tables.cell(m, COLUMNS.get(4), line.expected());
+      cell(COLUMNS.get(5), line.why());
       Tables.cell(m, COLUMNS.get(6), BOX);
       m.close();
     }

@@ -15,6 +15,9 @@ import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.report.MovementWords;
+import lockwright.testsheet.ControlLine;
+import lockwright.testsheet.ControlLines;
+import lockwright.testsheet.ControlTrial;
 import lockwright.testsheet.Line;
 import lockwright.testsheet.NotTried;
 import lockwright.testsheet.PullingOrder;
@@ -22,6 +25,7 @@ import lockwright.testsheet.TestSheet;
 import lockwright.testsheet.Trial;
 import lockwright.walk.Outcome;
 import lockwright.working.Hold;
+import lockwright.working.State;
 
 /** What the papers say, whatever their form. */
 final class SheetWords {
@@ -38,9 +42,11 @@ final class SheetWords {
           "Each line was played on the box as its files say it is. A set-up is the shortest found"
               + " from the line before; that no other order of the lines needs fewer movements is not"
               + " said.",
+          "What a set-up has from outside, such as a track circuit or another box's release, is"
+              + " brought about as a competent person decides.",
           "The sheet tries the entries of the locking table with levers at their ends, one at a"
-              + " time. Token locks, ground frames and gates are only used, and a lock too many is"
-              + " found only where it hinders a line.");
+              + " time, then lever locks and arm controls. Token locks, ground frames and gates are"
+              + " only used, and a lock too many is found only where it hinders a line.");
 
   private final TestSheet sheet;
   private final SortedMap<String, String> digests;
@@ -62,21 +68,36 @@ final class SheetWords {
   /** The coverage figures. */
   List<String> coverage() {
     int trials = sheet.shown() + sheet.notTried().size();
-    return List.of(
+    List<String> all = new ArrayList<>();
+    all.add(
         sheet.covered().size()
             + " of "
             + box.locking().size()
             + " entries of the table are covered both ways: a line in which the entry alone holds,"
-            + " and one in which its levers stand as it wants and the lever is free",
+            + " and one in which its levers stand as it wants and the lever is free");
+    all.add(
         sheet.shown()
             + " of "
             + trials
             + " things to be tried are tried for themselves; the others are named at the end, with"
-            + " the reason",
-        sheet.lines().size() + " lines, " + sheet.movements() + " movements",
+            + " the reason");
+    ControlLines controls = sheet.controls();
+    long needs = controls.needsTried() + controls.needsNotTried();
+    if (needs > 0) {
+      all.add(
+          controls.needsTried()
+              + " of "
+              + needs
+              + " things that lever locks and arm controls need are each tried wanting, all else"
+              + " being as it is to be");
+    }
+    int lines = sheet.lines().size() + controls.lines().size();
+    all.add(lines + " lines, " + sheet.movements() + " movements");
+    all.add(
         sheet.all()
             ? "all that the levers can come to by whole strokes was looked at"
             : "a limit was met: only the states nearest to all levers normal were looked at");
+    return all;
   }
 
   /** Entries that no line tries alone, or that no line shows free; empty, if there are none. */
@@ -123,48 +144,107 @@ final class SheetWords {
     return all;
   }
 
-  /** The lines by their groups, in order. */
-  Map<String, List<Line>> groups() {
-    Map<String, List<Line>> groups = new LinkedHashMap<>();
-    sheet.lines().forEach(l -> groups.computeIfAbsent(l.group(), g -> new ArrayList<>()).add(l));
+  /**
+   * One line, in words.
+   *
+   * @param under the lever or the arm under which it stands; empty for those with all levers normal
+   * @param reversed the levers that stand so before it
+   * @param tried whether the lever is only tried, since it is to be held
+   */
+  record Row(
+      String number,
+      String under,
+      List<String> setUp,
+      String reversed,
+      String deed,
+      boolean tried,
+      String expected,
+      List<String> why) {}
+
+  /** The lines by the headings under which they stand, in order. */
+  Map<String, List<Row>> groups() {
+    Map<String, List<Row>> groups = new LinkedHashMap<>();
+    for (Line line : sheet.lines()) {
+      String heading =
+          line.group().isEmpty()
+              ? "All levers normal: every lever"
+              : "Entries under lever " + lever(line.group());
+      groups.computeIfAbsent(heading, h -> new ArrayList<>()).add(row(line));
+    }
+    for (ControlLine line : sheet.controls().lines()) {
+      groups.computeIfAbsent(heading(line.trial().tried()), h -> new ArrayList<>()).add(row(line));
+    }
     return groups;
   }
 
-  String heading(String group) {
-    return group.isEmpty()
-        ? "All levers normal: every lever"
-        : "Entries under lever " + lever(group);
+  private Row row(Line line) {
+    return new Row(
+        Integer.toString(line.number()),
+        line.group(),
+        movements(line.setUp()),
+        reversed(line.at()),
+        movements.of(line.stroke()),
+        !line.free(),
+        expected(line.free(), line.from()),
+        why(line));
   }
 
-  String lever(String id) {
+  private Row row(ControlLine line) {
+    List<String> why = List.of(words(line.trial()));
+    if (line.trial().tried() instanceof ControlTrial.AtLever at) {
+      return new Row(
+          Integer.toString(line.number()),
+          at.lock().lever(),
+          movements(line.setUp()),
+          reversed(line.at()),
+          movements.of(at.stroke()),
+          !line.free(),
+          expected(line.free(), at.from()),
+          why);
+    }
+    String arm = ((ControlTrial.AtArm) line.trial().tried()).control().signal();
+    return new Row(
+        Integer.toString(line.number()),
+        "arm " + arm,
+        movements(line.setUp()),
+        reversed(line.at()),
+        "look at arm " + arm,
+        false,
+        line.free() ? "off" : "on",
+        why);
+  }
+
+  private String heading(ControlTrial.Tried tried) {
+    return tried instanceof ControlTrial.AtLever at
+        ? "Lever lock of lever " + lever(at.lock().lever())
+        : "Control of arm " + ((ControlTrial.AtArm) tried).control().signal();
+  }
+
+  private String lever(String id) {
     String label = box.frame().lever(id).label();
     return label.isEmpty() ? id : id + " " + label;
   }
 
-  List<String> setUp(Line line) {
-    return line.setUp().stream().map(movements::of).toList();
+  private List<String> movements(List<Event> events) {
+    return events.stream().map(movements::of).toList();
   }
 
-  String reversed(Line line) {
+  private String reversed(State at) {
     List<String> reversed = new ArrayList<>();
     for (Lever lever : box.frame().levers()) {
-      if (line.at().values().get(Quantity.lever(lever.id()).key()).equals("R")) {
+      if (at.values().get(Quantity.lever(lever.id()).key()).equals("R")) {
         reversed.add(lever.id());
       }
     }
     return reversed.isEmpty() ? "none" : String.join(", ", reversed);
   }
 
-  String deed(Line line) {
-    return movements.of(line.stroke());
-  }
-
-  String expected(Line line) {
-    return line.free() ? "free" : line.from() == Position.N ? "held normal" : "held reversed";
+  private static String expected(boolean free, Position from) {
+    return free ? "free" : from == Position.N ? "held normal" : "held reversed";
   }
 
   /** What holds, or what of which entries is tried. */
-  List<String> why(Line line) {
+  private static List<String> why(Line line) {
     List<String> why = new ArrayList<>();
     for (Hold hold : line.heldBy()) {
       why.add(
@@ -178,7 +258,41 @@ final class SheetWords {
     return why;
   }
 
-  String notTried(NotTried not) {
+  /** "without Platform clear: lever lock of 4, normal to reverse (controls.yaml:8:3)". */
+  private static String words(ControlTrial trial) {
+    String which;
+    if (trial.tried() instanceof ControlTrial.AtLever at) {
+      boolean normal = at.from() == Position.N;
+      which =
+          "lever lock of "
+              + at.lock().lever()
+              + (normal ? ", normal to reverse (" : ", reverse to normal (")
+              + at.lock().at();
+    } else {
+      ControlTrial.AtArm arm = (ControlTrial.AtArm) trial.tried();
+      which =
+          "control of arm "
+              + arm.control().signal()
+              + ", given by "
+              + String.join(" and ", arm.levers())
+              + " ("
+              + arm.control().at();
+    }
+    return trial.lacking().map(c -> "without " + c.words()).orElse("with all that it needs")
+        + ": "
+        + which
+        + ")";
+  }
+
+  /** All that is not tried, or not alone, with the reason. */
+  List<String> notTried() {
+    List<String> all = new ArrayList<>();
+    sheet.notTried().forEach(n -> all.add(notTried(n)));
+    sheet.controls().notTried().forEach(n -> all.add(words(n.trial()) + ": " + n.why()));
+    return all;
+  }
+
+  private static String notTried(NotTried not) {
     Trial trial = not.trial();
     return trial.entry().words()
         + " ("

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.SortedMap;
 import lockwright.report.Cautions;
 import lockwright.report.Shown;
-import lockwright.testsheet.Line;
 import lockwright.testsheet.PullingOrder;
 import lockwright.testsheet.TestSheet;
 
@@ -34,10 +33,10 @@ final class TextPaper {
     words.tokens().forEach(t -> line("- ", t));
     words.groups().forEach(this::group);
     heading("Not tried, or not alone", '-');
-    if (sheet.notTried().isEmpty()) {
+    if (words.notTried().isEmpty()) {
       line("", "nothing");
     }
-    sheet.notTried().forEach(n -> line("- ", words.notTried(n)));
+    words.notTried().forEach(n -> line("- ", n));
     heading("Pulling orders, from all levers normal", '-');
     sheet.orders().forEach(this::order);
     heading("Signature", '-');
@@ -49,27 +48,27 @@ final class TextPaper {
     return text.toString();
   }
 
-  private void group(String group, List<Line> lines) {
-    heading(words.heading(group), '-');
-    for (Line line : lines) {
+  private void group(String heading, List<SheetWords.Row> lines) {
+    heading(heading, '-');
+    for (SheetWords.Row line : lines) {
       String number = line.number() + ". ";
       String indent = " ".repeat(number.length());
       String start = number;
-      for (String movement : words.setUp(line)) {
+      for (String movement : line.setUp()) {
         line(start, "set up: " + movement);
         start = indent;
       }
       line(
           start,
           "[ ] "
-              + (line.free() ? "" : "try to ")
-              + words.deed(line)
+              + (line.tried() ? "try to " : "")
+              + line.deed()
               + ": "
-              + words.expected(line)
+              + line.expected()
               + "   (reversed: "
-              + words.reversed(line)
+              + line.reversed()
               + ")");
-      words.why(line).forEach(w -> line(indent + "    ", w));
+      line.why().forEach(w -> line(indent + "    ", w));
     }
   }
 

@@ -27,9 +27,11 @@ class PapersTest {
       new TreeMap<>(java.util.Map.of("locking.csv", "0123abcd"));
 
   private static Box junction() {
-    return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", "e1-junction"))
-        .box()
-        .orElseThrow();
+    return box("e1-junction");
+  }
+
+  private static Box box(String name) {
+    return BoxBuilder.read(Path.of("src", "test", "resources", "boxes", name)).box().orElseThrow();
   }
 
   private static TestSheet sheet(Box box) {
@@ -73,6 +75,55 @@ class PapersTest {
         .contains("[ ] pull 2 Branch home: free   (reversed: 3, 4)\n")
         .contains("5 of 5 entries of the table are covered both ways")
         .contains("converse (not alone): 1 locks 4", "not alone: in every state that can");
+  }
+
+  /** What is wanting, what is to be seen, and what cannot be tried: in each form. */
+  @Test
+  void lever_locks_and_arm_controls_have_lines_of_their_own() throws Exception {
+    TestSheet sheet = sheet(box("two-levers-detected-and-controlled"));
+    int last = sheet.lines().size() + sheet.controls().lines().size();
+    String locked =
+        "without arm 6 at danger: lever lock of 4, normal to reverse (controls.yaml:6:3)";
+    assertThat(Papers.text(sheet, DIGESTS))
+        .contains(
+            """
+            Lever lock of lever 4 Junction points
+            -------------------------------------
+
+            13. set up: replace 6 Up home
+                [ ] pull 4 Junction points: free   (reversed: none)
+                    with all that it needs: lever lock of 4, normal to reverse (controls.yaml:6:3)
+
+            Control of arm 1
+            ----------------
+
+            14. set up: replace 4 Junction points
+                set up: pull 1 Home to main
+                [ ] look at arm 1: on   (reversed: 1)
+                    without Slot: control of arm 1, given by 1 (controls.yaml:4:3)
+            15. set up: Slot: Holm gives the slot
+                [ ] look at arm 1: off   (reversed: 1)
+            """)
+        .contains("2 of 3 things that lever locks and arm controls need are each tried wanting")
+        .contains(last + " lines, " + sheet.movements() + " movements")
+        .contains("- " + locked + ": in no state that\n");
+    List<List<String>> rows =
+        Arrays.stream(Papers.csv(sheet, DIGESTS).split("\r\n")).map(PapersTest::cells).toList();
+    assertThat(rows).filteredOn(r -> r.get(0).equals("line")).hasSize(last);
+    assertThat(rows)
+        .anySatisfy(
+            r ->
+                assertThat(r)
+                    .startsWith("line", "14", "arm 1")
+                    .endsWith(
+                        "1",
+                        "look at arm 1",
+                        "on",
+                        "without Slot: control of arm 1, given by 1 (controls.yaml:4:3)",
+                        ""))
+        .anySatisfy(r -> assertThat(r.get(7)).startsWith(locked));
+    assertThat(parse(Papers.page(sheet, DIGESTS)).getDocumentElement().getTextContent())
+        .contains("Control of arm 1", "look at arm 1", locked);
   }
 
   @Test
