@@ -2,6 +2,7 @@ package lockwright.testsheet;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import lockwright.railway.Box;
 import lockwright.railway.locking.Entry;
@@ -34,9 +35,10 @@ public record TestSheet(
    * Makes the sheet.
    *
    * @param most how many states each search may look at
+   * @param progress told what is being done, often
    */
-  public static TestSheet of(Box box, int most) {
-    return new Writer(box, most).sheet();
+  public static TestSheet of(Box box, int most, Consumer<String> progress) {
+    return new Writer(box, most, progress).sheet();
   }
 
   /** Whether a line finds the entry missing: it alone is to hold. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import lockwright.railway.Box;
 import lockwright.railway.frame.Lever;
@@ -40,6 +41,7 @@ import lockwright.working.Working;
 final class Writer {
   private final Box box;
   private final int most;
+  private final Consumer<String> progress;
   private final Working parted;
   private final Working whole;
   private final Walks walks;
@@ -50,8 +52,10 @@ final class Writer {
   private final List<NotTried> notTried = new ArrayList<>();
   private State now;
 
-  Writer(Box box, int most) {
+  Writer(Box box, int most, Consumer<String> progress) {
     this.box = box;
+    this.progress = progress;
+    progress.accept("test sheet: what the levers can come to");
     this.most = most;
     this.parted = Working.parted(box);
     this.whole = Working.whole(box);
@@ -66,6 +70,7 @@ final class Writer {
     Map<String, Map<String, Plan>> byLever = plans();
     allNormal(byLever.remove(""));
     byLever.forEach((lever, plans) -> group(lever, new ArrayList<>(plans.values())));
+    progress.accept("test sheet: lever locks, arm controls and pulling orders");
     ControlWriter controls = new ControlWriter(box, parted, whole, walks, now, lines.size());
     return new TestSheet(
         box,
@@ -90,6 +95,7 @@ final class Writer {
       }
     }
     for (Lever lever : box.frame().levers()) {
+      progress.accept("test sheet: where to try the entries under lever " + lever.id());
       Map<String, Plan> own = new LinkedHashMap<>();
       byLever.put(lever.id(), own);
       for (Entry entry : box.locking()) {
@@ -194,6 +200,7 @@ final class Writer {
   }
 
   private void group(String lever, List<Plan> open) {
+    progress.accept("test sheet: the lines under lever " + lever);
     while (!open.isEmpty()) {
       Plan next = null;
       int least = Integer.MAX_VALUE;

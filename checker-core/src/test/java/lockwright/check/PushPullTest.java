@@ -115,7 +115,7 @@ class PushPullTest {
 
   @Test
   void every_entry_of_each_way_is_on_the_test_sheet() {
-    TestSheet sheet = TestSheet.of(BOX, 10_000);
+    TestSheet sheet = TestSheet.of(BOX, 10_000, p -> {});
     assertThat(sheet.notTried()).isEmpty();
     assertThat(sheet.lines().stream().map(l -> l.stroke().lever())).contains("5-pull", "5-push");
   }

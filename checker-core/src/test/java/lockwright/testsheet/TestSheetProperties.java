@@ -29,7 +29,7 @@ class TestSheetProperties {
   @Property(tries = 80, seed = "1856", shrinking = ShrinkingMode.OFF)
   void a_sheet_passes_the_right_frame_and_fails_a_wrong_one(@ForAll long seed) {
     Box box = RandomBox.of(new Random(seed));
-    TestSheet sheet = TestSheet.of(box, Walks.USUAL);
+    TestSheet sheet = TestSheet.of(box, Walks.USUAL, p -> {});
     assertThat(sheet.all()).isTrue();
     assertThat(TriedFrame.failures(Working.parted(box), sheet)).isEmpty();
     assertThat(TriedFrame.failures(Working.whole(box), sheet)).isEmpty();

@@ -97,7 +97,7 @@ class TestSheetTest {
 
   /** Made once. */
   private static TestSheet sheet(String name) {
-    return SHEETS.computeIfAbsent(name, n -> TestSheet.of(box(n), Walks.USUAL));
+    return SHEETS.computeIfAbsent(name, n -> TestSheet.of(box(n), Walks.USUAL, p -> {}));
   }
 
   /**
@@ -158,7 +158,7 @@ class TestSheetTest {
   void a_control_is_tried_with_one_lever_of_the_arm_at_a_time() {
     Box box = box("two-levers-detected-and-controlled").withLocking(List.of());
     List<ControlLine> lines =
-        TestSheet.of(box, Walks.USUAL).controls().lines().stream()
+        TestSheet.of(box, Walks.USUAL, p -> {}).controls().lines().stream()
             .filter(l -> l.trial().tried() instanceof ControlTrial.AtArm)
             .toList();
     assertThat(lines)
@@ -371,7 +371,7 @@ class TestSheetTest {
 
   @Test
   void a_limit_is_called_one_and_what_is_not_found_is_named() {
-    TestSheet sheet = TestSheet.of(test("e1-junction"), 2);
+    TestSheet sheet = TestSheet.of(test("e1-junction"), 2, p -> {});
     assertThat(sheet.all()).isFalse();
     assertThat(sheet.covered()).isNotEqualTo(sheet.box().locking());
     assertThat(sheet.notTried()).anyMatch(n -> n.why().contains("among those looked at"));

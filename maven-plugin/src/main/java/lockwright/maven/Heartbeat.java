@@ -44,6 +44,11 @@ final class Heartbeat implements Consumer<String>, AutoCloseable {
     say(progress);
   }
 
+  /** Progress that is said only after a silence. */
+  synchronized void at(String progress) {
+    last = progress;
+  }
+
   private synchronized void beat() {
     if (System.nanoTime() - said >= TimeUnit.SECONDS.toNanos(silence)) {
       say("still at: " + last);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.SortedMap;
+import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
 import lockwright.report.Cautions;
 import lockwright.report.Shown;
@@ -53,7 +54,12 @@ public class TestSheetMojo extends AbstractMojo {
       }
       BoxBuilder.Built read =
           ReadSpec.box(box, Place.shown(box, basedir), "NO TEST SHEET", getLog());
-      write(TestSheet.of(read.box().orElseThrow(), states), read.digests(), outputs);
+      Box whole = read.box().orElseThrow();
+      TestSheet sheet;
+      try (Heartbeat progress = new Heartbeat(getLog()::info, whole.name())) {
+        sheet = TestSheet.of(whole, states, progress::at);
+      }
+      write(sheet, read.digests(), outputs);
     } catch (IOException | UncheckedIOException e) {
       throw new MojoExecutionException("NO TEST SHEET: files fail: " + e.getMessage(), e);
     }

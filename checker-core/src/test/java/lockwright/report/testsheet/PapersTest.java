@@ -35,7 +35,7 @@ class PapersTest {
   }
 
   private static TestSheet sheet(Box box) {
-    return TestSheet.of(box, 1000);
+    return TestSheet.of(box, 1000, p -> {});
   }
 
   private static List<String> all(TestSheet sheet) {
