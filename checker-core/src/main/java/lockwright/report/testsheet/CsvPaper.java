@@ -15,6 +15,7 @@ final class CsvPaper {
 
   static String of(TestSheet sheet, SortedMap<String, String> digests) {
     SheetWords words = new SheetWords(sheet, digests);
+    SheetRows rows = new SheetRows(sheet);
     StringBuilder csv =
         new StringBuilder(
             row("kind", "number", "under", "set up", "reversed", "do", "expect", "why", "done"));
@@ -26,7 +27,7 @@ final class CsvPaper {
     words.coverage().forEach(c -> csv.append(said("coverage", c)));
     words.notCovered().forEach(c -> csv.append(said("not covered", c)));
     words.tokens().forEach(t -> csv.append(said("tokens", t)));
-    for (SheetWords.Row line : words.groups().values().stream().flatMap(List::stream).toList()) {
+    for (SheetRows.Row line : rows.groups().values().stream().flatMap(List::stream).toList()) {
       csv.append(
           row(
               "line",
@@ -39,7 +40,7 @@ final class CsvPaper {
               joined(line.why()),
               ""));
     }
-    words.notTried().forEach(n -> csv.append(said("not tried, or not alone", n)));
+    rows.notTried().forEach(n -> csv.append(said("not tried, or not alone", n)));
     for (PullingOrder order : sheet.orders()) {
       csv.append(
           row(

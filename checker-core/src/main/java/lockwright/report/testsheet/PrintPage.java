@@ -18,12 +18,14 @@ final class PrintPage {
 
   private final TestSheet sheet;
   private final SheetWords words;
+  private final SheetRows rows;
   private final Markup m;
   private final Sheet page;
 
   PrintPage(TestSheet sheet, SortedMap<String, String> digests) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet, digests);
+    this.rows = new SheetRows(sheet);
     this.page = Sheet.of("Locking test sheet: " + sheet.box().name());
     this.m = page.markup();
   }
@@ -41,9 +43,9 @@ final class PrintPage {
       list("Tokens", "tokens", words.tokens());
     }
     m.open("section", "aria-labelledby", "lines").element("h2", "Lines", "id", "lines");
-    words.groups().forEach(this::group);
+    rows.groups().forEach(this::group);
     m.close();
-    List<String> not = words.notTried();
+    List<String> not = rows.notTried();
     list("Not tried, or not alone", "not-tried", not.isEmpty() ? List.of("nothing") : not);
     orders();
     signature();
@@ -56,10 +58,10 @@ final class PrintPage {
     m.close().close();
   }
 
-  private void group(String heading, List<SheetWords.Row> lines) {
+  private void group(String heading, List<SheetRows.Row> lines) {
     m.element("h3", heading);
     Tables.head(m, COLUMNS);
-    for (SheetWords.Row line : lines) {
+    for (SheetRows.Row line : lines) {
       m.open("tr");
       Tables.cell(m, COLUMNS.get(0), line.number());
       cell(COLUMNS.get(1), line.setUp());

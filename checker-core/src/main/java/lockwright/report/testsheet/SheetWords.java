@@ -1,7 +1,6 @@
 package lockwright.report.testsheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,23 +8,15 @@ import java.util.SortedMap;
 import lockwright.railway.Box;
 import lockwright.railway.control.OutsideCondition;
 import lockwright.railway.frame.Lever;
-import lockwright.railway.frame.Position;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.report.MovementWords;
-import lockwright.testsheet.ControlLine;
 import lockwright.testsheet.ControlLines;
-import lockwright.testsheet.ControlTrial;
-import lockwright.testsheet.Line;
-import lockwright.testsheet.NotTried;
 import lockwright.testsheet.PullingOrder;
 import lockwright.testsheet.TestSheet;
-import lockwright.testsheet.Trial;
 import lockwright.walk.Outcome;
-import lockwright.working.Hold;
-import lockwright.working.State;
 
 /** What the papers say, whatever their form. */
 final class SheetWords {
@@ -142,167 +133,6 @@ final class SheetWords {
       all.add("at first, from outside: " + c.name() + (met ? ", met" : ", not met"));
     }
     return all;
-  }
-
-  /**
-   * One line, in words.
-   *
-   * @param under the lever or the arm under which it stands; empty for those with all levers normal
-   * @param reversed the levers that stand so before it
-   * @param tried whether the lever is only tried, since it is to be held
-   */
-  record Row(
-      String number,
-      String under,
-      List<String> setUp,
-      String reversed,
-      String deed,
-      boolean tried,
-      String expected,
-      List<String> why) {}
-
-  /** The lines by the headings under which they stand, in order. */
-  Map<String, List<Row>> groups() {
-    Map<String, List<Row>> groups = new LinkedHashMap<>();
-    for (Line line : sheet.lines()) {
-      String heading =
-          line.group().isEmpty()
-              ? "All levers normal: every lever"
-              : "Entries under lever " + lever(line.group());
-      groups.computeIfAbsent(heading, h -> new ArrayList<>()).add(row(line));
-    }
-    for (ControlLine line : sheet.controls().lines()) {
-      groups.computeIfAbsent(heading(line.trial().tried()), h -> new ArrayList<>()).add(row(line));
-    }
-    return groups;
-  }
-
-  private Row row(Line line) {
-    return new Row(
-        Integer.toString(line.number()),
-        line.group(),
-        movements(line.setUp()),
-        reversed(line.at()),
-        movements.of(line.stroke()),
-        !line.free(),
-        expected(line.free(), line.from()),
-        why(line));
-  }
-
-  private Row row(ControlLine line) {
-    List<String> why = List.of(words(line.trial()));
-    if (line.trial().tried() instanceof ControlTrial.AtLever at) {
-      return new Row(
-          Integer.toString(line.number()),
-          at.lock().lever(),
-          movements(line.setUp()),
-          reversed(line.at()),
-          movements.of(at.stroke()),
-          !line.free(),
-          expected(line.free(), at.from()),
-          why);
-    }
-    String arm = ((ControlTrial.AtArm) line.trial().tried()).control().signal();
-    return new Row(
-        Integer.toString(line.number()),
-        "arm " + arm,
-        movements(line.setUp()),
-        reversed(line.at()),
-        "look at arm " + arm,
-        false,
-        line.free() ? "off" : "on",
-        why);
-  }
-
-  private String heading(ControlTrial.Tried tried) {
-    return tried instanceof ControlTrial.AtLever at
-        ? "Lever lock of lever " + lever(at.lock().lever())
-        : "Control of arm " + ((ControlTrial.AtArm) tried).control().signal();
-  }
-
-  private String lever(String id) {
-    String label = box.frame().lever(id).label();
-    return label.isEmpty() ? id : id + " " + label;
-  }
-
-  private List<String> movements(List<Event> events) {
-    return events.stream().map(movements::of).toList();
-  }
-
-  private String reversed(State at) {
-    List<String> reversed = new ArrayList<>();
-    for (Lever lever : box.frame().levers()) {
-      if (at.values().get(Quantity.lever(lever.id()).key()).equals("R")) {
-        reversed.add(lever.id());
-      }
-    }
-    return reversed.isEmpty() ? "none" : String.join(", ", reversed);
-  }
-
-  private static String expected(boolean free, Position from) {
-    return free ? "free" : from == Position.N ? "held normal" : "held reversed";
-  }
-
-  /** What holds, or what of which entries is tried. */
-  private static List<String> why(Line line) {
-    List<String> why = new ArrayList<>();
-    for (Hold hold : line.heldBy()) {
-      why.add(
-          "held by " + hold.entry().map(e -> e.words() + " (" + e.at() + ")").orElse(hold.words()));
-    }
-    for (Trial trial : line.covers()) {
-      boolean hidden = trial.aspect().held() && !line.alone();
-      why.add(
-          trial.aspect().words() + (hidden ? " (not alone)" : "") + ": " + trial.entry().words());
-    }
-    return why;
-  }
-
-  /** "without Platform clear: lever lock of 4, normal to reverse (controls.yaml:8:3)". */
-  private static String words(ControlTrial trial) {
-    String which;
-    if (trial.tried() instanceof ControlTrial.AtLever at) {
-      boolean normal = at.from() == Position.N;
-      which =
-          "lever lock of "
-              + at.lock().lever()
-              + (normal ? ", normal to reverse (" : ", reverse to normal (")
-              + at.lock().at();
-    } else {
-      ControlTrial.AtArm arm = (ControlTrial.AtArm) trial.tried();
-      which =
-          "control of arm "
-              + arm.control().signal()
-              + ", given by "
-              + String.join(" and ", arm.levers())
-              + " ("
-              + arm.control().at();
-    }
-    return trial.lacking().map(c -> "without " + c.words()).orElse("with all that it needs")
-        + ": "
-        + which
-        + ")";
-  }
-
-  /** All that is not tried, or not alone, with the reason. */
-  List<String> notTried() {
-    List<String> all = new ArrayList<>();
-    sheet.notTried().forEach(n -> all.add(notTried(n)));
-    sheet.controls().notTried().forEach(n -> all.add(words(n.trial()) + ": " + n.why()));
-    return all;
-  }
-
-  private static String notTried(NotTried not) {
-    Trial trial = not.trial();
-    return trial.entry().words()
-        + " ("
-        + trial.entry().at()
-        + "), "
-        + trial.aspect().words()
-        + ", lever "
-        + trial.lever()
-        + ": "
-        + not.why();
   }
 
   String route(PullingOrder order) {

@@ -13,11 +13,13 @@ final class TextPaper {
 
   private final TestSheet sheet;
   private final SheetWords words;
+  private final SheetRows rows;
   private final StringBuilder text = new StringBuilder();
 
   TextPaper(TestSheet sheet, SortedMap<String, String> digests) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet, digests);
+    this.rows = new SheetRows(sheet);
   }
 
   String text() {
@@ -31,12 +33,12 @@ final class TextPaper {
     words.coverage().forEach(c -> line("- ", c));
     words.notCovered().forEach(c -> line("- not covered: ", c));
     words.tokens().forEach(t -> line("- ", t));
-    words.groups().forEach(this::group);
+    rows.groups().forEach(this::group);
     heading("Not tried, or not alone", '-');
-    if (words.notTried().isEmpty()) {
+    if (rows.notTried().isEmpty()) {
       line("", "nothing");
     }
-    words.notTried().forEach(n -> line("- ", n));
+    rows.notTried().forEach(n -> line("- ", n));
     heading("Pulling orders, from all levers normal", '-');
     sheet.orders().forEach(this::order);
     heading("Signature", '-');
@@ -48,9 +50,9 @@ final class TextPaper {
     return text.toString();
   }
 
-  private void group(String heading, List<SheetWords.Row> lines) {
+  private void group(String heading, List<SheetRows.Row> lines) {
     heading(heading, '-');
-    for (SheetWords.Row line : lines) {
+    for (SheetRows.Row line : lines) {
       String number = line.number() + ". ";
       String indent = " ".repeat(number.length());
       String start = number;
