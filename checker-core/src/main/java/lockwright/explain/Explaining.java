@@ -128,9 +128,7 @@ final class Explaining {
         List<String> all = new ArrayList<>(asked.reversed());
         all.addAll(asked.partWay());
         for (String before : all.subList(0, all.indexOf(e.lever()))) {
-          needs.add(
-              new Need(
-                  stands(before, state), new Hold("pulled after " + before, Optional.empty())));
+          needs.add(Need.rule(stands(before, state), "pulled after " + before));
         }
         ordered.add(new Movement(e, needs, movement.effects()));
       }

@@ -14,7 +14,7 @@ import lockwright.working.State;
  * @param beginning where the first line begins: all levers normal
  * @param lines in order; each begins where the one before it ended
  * @param notTried what could not be tried, or not alone
- * @param controls what follows: lever locks and arm controls
+ * @param rules what follows: what holds levers besides the table, and arms
  * @param all whether all that the levers can come to was looked at; else a limit was met
  */
 public record TestSheet(
@@ -22,7 +22,7 @@ public record TestSheet(
     State beginning,
     List<Line> lines,
     List<NotTried> notTried,
-    ControlLines controls,
+    RuleLines rules,
     List<PullingOrder> orders,
     boolean all) {
   public TestSheet {
@@ -67,6 +67,6 @@ public record TestSheet(
   /** Movements of the whole sheet: those of the set-ups, and the levers that are tried and free. */
   public int movements() {
     return lines.stream().mapToInt(l -> l.setUp().size() + (l.free() ? 1 : 0)).sum()
-        + controls.movements();
+        + rules.movements();
   }
 }

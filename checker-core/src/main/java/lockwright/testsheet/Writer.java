@@ -34,7 +34,7 @@ import lockwright.working.Working;
  *       lever in one state are one line.
  *   <li>Lever by lever, in order of their numbers, go from each line to the one whose levers stand
  *       most as they do now, by the fewest movements.
- *   <li>Then lever locks and arm controls are tried; {@link ControlWriter}.
+ *   <li>Then what holds levers besides the table, and arms, is tried; {@link RuleWriter}.
  *   <li>Each line is played; what cannot be played is not written.
  * </ol>
  */
@@ -70,14 +70,14 @@ final class Writer {
     Map<String, Map<String, Plan>> byLever = plans();
     allNormal(byLever.remove(""));
     byLever.forEach((lever, plans) -> group(lever, new ArrayList<>(plans.values())));
-    progress.accept("test sheet: lever locks, arm controls and pulling orders");
-    ControlWriter controls = new ControlWriter(box, parted, whole, walks, now, lines.size());
+    progress.accept("test sheet: what holds levers besides the table, and pulling orders");
+    RuleWriter rules = new RuleWriter(box, parted, whole, walks, now, lines.size());
     return new TestSheet(
         box,
         beginning,
         lines,
         notTried,
-        controls.all(),
+        rules.all(),
         PullingOrder.all(box, whole, most),
         reach.all());
   }

@@ -99,7 +99,7 @@ final class FrameMovements {
           && !number.equals(lever.id())
           && number.equals(Lever.number(other.id()))) {
         needs.add(
-            Need.rule(
+            Need.itself(
                 quantities.is(Quantity.lever(other.id()), "N"),
                 "lever " + number + " is one lever, and has to come back to the middle first"));
       }
@@ -314,7 +314,7 @@ final class FrameMovements {
   }
 
   private Need stands(Quantity quantity, Strokes.Stroke stroke) {
-    return Need.rule(
+    return Need.itself(
         quantities.is(quantity, stroke.from().name()),
         quantity.key() + " is not at " + stroke.from());
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import lockwright.check.RandomBox;
@@ -46,6 +47,17 @@ class TestSheetProperties {
       } else {
         COUNTED.merge("not covered", 1, Integer::sum);
         assertThat(sheet.notTried()).anyMatch(n -> n.trial().entry().equals(entry));
+      }
+    }
+    for (RuleLine line : sheet.rules().lines()) {
+      if (!line.free() && line.trial().tried() instanceof RuleTrial.AtLever) {
+        COUNTED.merge("rule tried", 1, Integer::sum);
+        Optional<RuleTrial> missing = Optional.of(line.trial());
+        assertThat(TriedFrame.failures(Working.parted(box), missing, sheet)).isNotEmpty();
+        // By whole strokes detectors bar the wire by another rule besides.
+        if (!line.trial().wanting().get().contains("detector")) {
+          assertThat(TriedFrame.failures(Working.whole(box), missing, sheet)).isNotEmpty();
+        }
       }
     }
     for (WithoutContact wrong : WithoutContact.all(box)) {
@@ -90,6 +102,7 @@ class TestSheetProperties {
       assertThat(COUNTED.getOrDefault("covered: " + kind, 0)).as(kind.words()).isPositive();
     }
     assertThat(COUNTED.get("not covered")).isGreaterThan(5);
+    assertThat(COUNTED.get("rule tried")).isGreaterThan(20);
     assertThat(COUNTED.get("contact tried")).isGreaterThan(5);
     assertThat(COUNTED.get("contact not tried")).isGreaterThan(5);
   }

@@ -6,13 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import lockwright.railway.Box;
 import lockwright.railway.BoxBuilder;
+import lockwright.railway.frame.Position;
 import lockwright.railway.layout.Arm;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.requirement.Requirement;
+import lockwright.spec.Span;
 import lockwright.walk.Outcome;
 import lockwright.walk.Walks;
 import lockwright.working.BruteForce;
@@ -153,13 +156,63 @@ class TestSheetTest {
     }
   }
 
+  /**
+   * Token locks, siding releases, gate locks, detectors, lever locks: a frame that lacks one of
+   * them fails, or it is named as not tried.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "quillby, 4, 0",
+    "brindlewick, 1, 0",
+    "corlhaven, 3, 0",
+    "e5-staffs, 1, 0",
+    "arms-proved, 1, 0",
+    "push-pull-shunts, 0, 0",
+    "points-worked-by-hand, 1, 0",
+    "two-levers-detected-and-controlled, 3, 1"
+  })
+  void a_frame_without_a_rule_fails(String name, int tried, int named) {
+    TestSheet sheet = sheet(name);
+    List<RuleTrial> held =
+        sheet.rules().lines().stream()
+            .map(RuleLine::trial)
+            .filter(t -> t.tried() instanceof RuleTrial.AtLever && t.wanting().isPresent())
+            .toList();
+    assertThat(held).hasSize(tried);
+    assertThat(sheet.rules().notTriedWanting()).isEqualTo(named);
+    for (RuleTrial trial : held) {
+      assertThat(TriedFrame.failures(Working.parted(sheet.box()), Optional.of(trial), sheet))
+          .as(trial.wanting().get())
+          .isNotEmpty();
+    }
+  }
+
+  /** 3.2: with 20 reversed the piece, which is not marked, may hold 6. */
+  @Test
+  void a_rule_is_not_tried_where_a_piece_that_is_not_marked_may_hold() {
+    Box quillby = box("quillby");
+    List<Entry> entries = new ArrayList<>(quillby.locking());
+    List<Entry.Condition> when = List.of(new Entry.Condition("6", Position.N));
+    Span at = entries.get(0).at();
+    entries.add(new Entry(Entry.Kind.LOCKS, "20", List.of("16"), when, false, "", at));
+    Box box = quillby.withLocking(entries);
+    TestSheet sheet = TestSheet.of(box, Walks.USUAL, p -> {});
+    RuleTrial trial =
+        sheet.rules().lines().stream()
+            .map(RuleLine::trial)
+            .filter(t -> t.tried().equals(new RuleTrial.AtLever("6", Position.N)))
+            .findFirst()
+            .orElseThrow();
+    assertThat(TriedFrame.failures(Working.whole(box), Optional.of(trial), sheet)).isNotEmpty();
+  }
+
   /** Also where the table lets both levers of an arm be over: else the other might give it. */
   @Test
   void a_control_is_tried_with_one_lever_of_the_arm_at_a_time() {
     Box box = box("two-levers-detected-and-controlled").withLocking(List.of());
-    List<ControlLine> lines =
-        TestSheet.of(box, Walks.USUAL, p -> {}).controls().lines().stream()
-            .filter(l -> l.trial().tried() instanceof ControlTrial.AtArm)
+    List<RuleLine> lines =
+        TestSheet.of(box, Walks.USUAL, p -> {}).rules().lines().stream()
+            .filter(l -> l.trial().tried() instanceof RuleTrial.AtArm)
             .toList();
     assertThat(lines)
         .extracting(l -> l.at().values().get("lever 1") + l.at().values().get("lever 2"))

@@ -4,21 +4,25 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lockwright.railway.frame.Frame;
 import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
+import lockwright.working.Hold;
 import lockwright.working.State;
 import lockwright.working.Working;
 
 /** A frame on which a sheet is tried, line by line, as a man would. For tests. */
 final class TriedFrame {
   private final Working frame;
+  private final Optional<RuleTrial> missing;
   private final Frame fitted;
   private State state;
 
-  private TriedFrame(Working frame, Frame fitted, State beginning) {
+  private TriedFrame(Working frame, Optional<RuleTrial> missing, Frame fitted, State beginning) {
     this.frame = frame;
+    this.missing = missing;
     this.fitted = fitted;
     Map<String, String> values = new HashMap<>();
     Map<String, String> given = beginning.values();
@@ -34,7 +38,12 @@ final class TriedFrame {
    * otherwise, so there are no more.
    */
   static List<Integer> failures(Working frame, TestSheet sheet) {
-    TriedFrame tried = new TriedFrame(frame, sheet.box().frame(), sheet.beginning());
+    return failures(frame, Optional.empty(), sheet);
+  }
+
+  /** The same on a frame that lacks what is wanting in the trial, which is one of a lever. */
+  static List<Integer> failures(Working frame, Optional<RuleTrial> missing, TestSheet sheet) {
+    TriedFrame tried = new TriedFrame(frame, missing, sheet.box().frame(), sheet.beginning());
     for (Line line : sheet.lines()) {
       for (Event event : line.setUp()) {
         if (!tried.make(event)) {
@@ -45,7 +54,7 @@ final class TriedFrame {
         return List.of(line.number());
       }
     }
-    for (ControlLine line : sheet.controls().lines()) {
+    for (RuleLine line : sheet.rules().lines()) {
       if (!line.setUp().stream().allMatch(tried::make) || tried.tries(line) != line.free()) {
         return List.of(line.number());
       }
@@ -54,11 +63,11 @@ final class TriedFrame {
   }
 
   /** Whether the lever is free, or the arm off; where on, it is surely so. */
-  private boolean tries(ControlLine line) {
-    if (line.trial().tried() instanceof ControlTrial.AtLever at) {
+  private boolean tries(RuleLine line) {
+    if (line.trial().tried() instanceof RuleTrial.AtLever at) {
       return make(at.stroke());
     }
-    String arm = ((ControlTrial.AtArm) line.trial().tried()).control().signal();
+    String arm = ((RuleTrial.AtArm) line.trial().tried()).control().signal();
     return (line.free() ? frame.surelyOff(arm) : frame.off(arm)).evaluate(state);
   }
 
@@ -66,13 +75,37 @@ final class TriedFrame {
   private boolean make(Event event) {
     State before = state;
     for (Event part : parts(event)) {
-      if (!frame.free(state, part)) {
+      if (!frame.holds(state, part).stream().allMatch(h -> isMissing(part, h))) {
         state = before;
         return false;
       }
-      state = frame.make(state, part);
+      state = after(part);
     }
     return true;
+  }
+
+  private boolean isMissing(Event event, Hold hold) {
+    return missing
+        .filter(
+            m ->
+                m.tried() instanceof RuleTrial.AtLever at
+                    && event instanceof Event.LeverMoves stroke
+                    && stroke.lever().equals(at.lever())
+                    && stroke.from() == at.from())
+        .flatMap(RuleTrial::wanting)
+        .filter(hold.words()::equals)
+        .isPresent();
+  }
+
+  /** As {@link Working#make}, whatever holds it. */
+  private State after(Event event) {
+    int[] values = frame.movement(event).orElseThrow().after(state.indices());
+    Map<String, String> named = new HashMap<>();
+    for (int i = 0; i < values.length; i++) {
+      Quantity quantity = frame.quantities().get(i);
+      named.put(quantity.key(), quantity.values().get(values[i]));
+    }
+    return frame.state(named);
   }
 
   private List<Event> parts(Event event) {

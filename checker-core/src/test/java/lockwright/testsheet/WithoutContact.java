@@ -63,26 +63,31 @@ record WithoutContact(String of, Optional<Event.LeverMoves> lever, Contact conta
 
   /** Whether a line tries it wanting. */
   boolean triedOn(TestSheet sheet) {
-    return sheet.controls().lines().stream().map(ControlLine::trial).anyMatch(this::isThis);
+    return sheet.rules().lines().stream().map(RuleLine::trial).anyMatch(this::isThis);
   }
 
   /** Whether it is named as not tried. */
   boolean namedOn(TestSheet sheet) {
-    return sheet.controls().notTried().stream()
-        .map(ControlLines.NotTried::trial)
-        .anyMatch(this::isThis);
+    return sheet.rules().notTried().stream().map(RuleLines.NotTried::trial).anyMatch(this::isThis);
   }
 
-  private boolean isThis(ControlTrial trial) {
+  private boolean isThis(RuleTrial trial) {
     String key =
-        trial.tried() instanceof ControlTrial.AtLever at
-            ? key(at.lock(), at.from())
-            : ((ControlTrial.AtArm) trial.tried()).control().signal();
-    return key.equals(of) && trial.lacking().filter(contact::equals).isPresent();
+        trial.tried() instanceof RuleTrial.AtLever at
+            ? key(at.lever(), at.from())
+            : ((RuleTrial.AtArm) trial.tried()).control().signal();
+    return key.equals(of) && trial.wanting().filter(this::speaksOfIt).isPresent();
   }
 
-  private static String key(LeverLock lock, Position from) {
-    return "lever " + lock.lever() + " from " + from;
+  /** "arm 2 at danger", "lever 1 leaves N only with the slot Holm slot (Holm)". */
+  private boolean speaksOfIt(String wanting) {
+    return lever.isEmpty()
+        ? wanting.equals(contact.words())
+        : wanting.contains(" only with ") && (wanting + " ").contains(" " + contact.words() + " ");
+  }
+
+  private static String key(String lever, Position from) {
+    return "lever " + lever + " from " + from;
   }
 
   private static WithoutContact of(
@@ -91,7 +96,7 @@ record WithoutContact(String of, Optional<Event.LeverMoves> lever, Contact conta
     List<LeverLock> others = replaced(controls.leverLocks(), lock, less);
     Controls wrong = new Controls(controls.conditions(), others, controls.armControls());
     return new WithoutContact(
-        key(lock, from),
+        key(lock.lever(), from),
         Optional.of(new Event.LeverMoves(lock.lever(), from, Position.M)),
         contact,
         box.withControls(wrong));

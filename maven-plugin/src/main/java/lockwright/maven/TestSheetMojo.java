@@ -74,7 +74,7 @@ public class TestSheetMojo extends AbstractMojo {
         .info(
             Shown.line(sheet.box().name())
                 + ": test sheet of "
-                + (sheet.lines().size() + sheet.controls().lines().size())
+                + (sheet.lines().size() + sheet.rules().lines().size())
                 + " lines; "
                 + sheet.covered().size()
                 + " of "

@@ -10,10 +10,11 @@ import lockwright.railway.frame.Position;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.report.MovementWords;
-import lockwright.testsheet.ControlLine;
-import lockwright.testsheet.ControlTrial;
 import lockwright.testsheet.Line;
 import lockwright.testsheet.NotTried;
+import lockwright.testsheet.RuleLine;
+import lockwright.testsheet.RuleLines;
+import lockwright.testsheet.RuleTrial;
 import lockwright.testsheet.TestSheet;
 import lockwright.testsheet.Trial;
 import lockwright.working.Hold;
@@ -58,7 +59,7 @@ final class SheetRows {
               : "Entries under lever " + lever(line.group());
       groups.computeIfAbsent(heading, h -> new ArrayList<>()).add(row(line));
     }
-    for (ControlLine line : sheet.controls().lines()) {
+    for (RuleLine line : sheet.rules().lines()) {
       groups.computeIfAbsent(heading(line.trial().tried()), h -> new ArrayList<>()).add(row(line));
     }
     return groups;
@@ -76,20 +77,24 @@ final class SheetRows {
         why(line));
   }
 
-  private Row row(ControlLine line) {
-    List<String> why = List.of(words(line.trial()));
-    if (line.trial().tried() instanceof ControlTrial.AtLever at) {
+  private Row row(RuleLine line) {
+    if (line.trial().tried() instanceof RuleTrial.AtLever at) {
       return new Row(
           Integer.toString(line.number()),
-          at.lock().lever(),
+          at.lever(),
           movements(line.setUp()),
           reversed(line.at()),
           movements.of(at.stroke()),
           !line.free(),
           expected(line.free(), at.from()),
-          why);
+          List.of(
+              line.trial()
+                  .wanting()
+                  .map(w -> "held by " + w)
+                  .orElse("nothing wanting of what holds it besides the table")));
     }
-    String arm = ((ControlTrial.AtArm) line.trial().tried()).control().signal();
+    RuleTrial.AtArm at = (RuleTrial.AtArm) line.trial().tried();
+    String arm = at.control().signal();
     return new Row(
         Integer.toString(line.number()),
         "arm " + arm,
@@ -98,13 +103,19 @@ final class SheetRows {
         "look at arm " + arm,
         false,
         line.free() ? "off" : "on",
-        why);
+        List.of(
+            line.trial().wanting().map(w -> "without " + w).orElse("with all that it needs")
+                + ", given by "
+                + levers(at)
+                + " ("
+                + at.control().at()
+                + ")"));
   }
 
-  private String heading(ControlTrial.Tried tried) {
-    return tried instanceof ControlTrial.AtLever at
-        ? "Lever lock of lever " + lever(at.lock().lever())
-        : "Control of arm " + ((ControlTrial.AtArm) tried).control().signal();
+  private String heading(RuleTrial.Tried tried) {
+    return tried instanceof RuleTrial.AtLever at
+        ? "What holds lever " + lever(at.lever()) + " besides the table"
+        : "Control of arm " + ((RuleTrial.AtArm) tried).control().signal();
   }
 
   private String lever(String id) {
@@ -145,37 +156,36 @@ final class SheetRows {
     return why;
   }
 
-  /** "without Platform clear: lever lock of 4, normal to reverse (controls.yaml:8:3)". */
-  private static String words(ControlTrial trial) {
-    String which;
-    if (trial.tried() instanceof ControlTrial.AtLever at) {
-      boolean normal = at.from() == Position.N;
-      which =
-          "lever lock of "
-              + at.lock().lever()
-              + (normal ? ", normal to reverse (" : ", reverse to normal (")
-              + at.lock().at();
-    } else {
-      ControlTrial.AtArm arm = (ControlTrial.AtArm) trial.tried();
-      which =
-          "control of arm "
-              + arm.control().signal()
-              + ", given by "
-              + String.join(" and ", arm.levers())
-              + " ("
-              + arm.control().at();
+  private static String levers(RuleTrial.AtArm at) {
+    return "lever" + (at.levers().size() > 1 ? "s " : " ") + String.join(" and ", at.levers());
+  }
+
+  private static String notTried(RuleLines.NotTried not) {
+    RuleTrial trial = not.trial();
+    if (trial.tried() instanceof RuleTrial.AtLever at) {
+      return "lever "
+          + at.lever()
+          + (at.from() == Position.N ? " from normal, " : " from reverse, ")
+          + trial.wanting().orElse("with nothing wanting besides the table")
+          + ": "
+          + not.why();
     }
-    return trial.lacking().map(c -> "without " + c.words()).orElse("with all that it needs")
+    RuleTrial.AtArm at = (RuleTrial.AtArm) trial.tried();
+    return "arm "
+        + at.control().signal()
+        + ", given by "
+        + levers(at)
+        + ", "
+        + trial.wanting().map(w -> "without " + w).orElse("with all that it needs")
         + ": "
-        + which
-        + ")";
+        + not.why();
   }
 
   /** All that is not tried, or not alone, with the reason. */
   List<String> notTried() {
     List<String> all = new ArrayList<>();
     sheet.notTried().forEach(n -> all.add(notTried(n)));
-    sheet.controls().notTried().forEach(n -> all.add(words(n.trial()) + ": " + n.why()));
+    sheet.rules().notTried().forEach(n -> all.add(notTried(n)));
     return all;
   }
 

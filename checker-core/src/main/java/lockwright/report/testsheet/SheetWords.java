@@ -13,8 +13,8 @@ import lockwright.railway.section.Section;
 import lockwright.railway.words.Event;
 import lockwright.railway.words.Quantity;
 import lockwright.report.MovementWords;
-import lockwright.testsheet.ControlLines;
 import lockwright.testsheet.PullingOrder;
+import lockwright.testsheet.RuleLines;
 import lockwright.testsheet.TestSheet;
 import lockwright.walk.Outcome;
 
@@ -36,8 +36,9 @@ final class SheetWords {
           "What a set-up has from outside, such as a track circuit or another box's release, is"
               + " brought about as a competent person decides.",
           "The sheet tries the entries of the locking table with levers at their ends, one at a"
-              + " time, then lever locks and arm controls. Token locks, ground frames and gates are"
-              + " only used, and a lock too many is found only where it hinders a line.");
+              + " time, then what else holds levers: token locks, lever locks, detectors, gates and ground"
+              + " frames; and the controls of arms. A lock too many is found only where it hinders"
+              + " a line.");
 
   private final TestSheet sheet;
   private final SortedMap<String, String> digests;
@@ -72,17 +73,17 @@ final class SheetWords {
             + trials
             + " things to be tried are tried for themselves; the others are named at the end, with"
             + " the reason");
-    ControlLines controls = sheet.controls();
-    long needs = controls.needsTried() + controls.needsNotTried();
-    if (needs > 0) {
+    RuleLines rules = sheet.rules();
+    long things = rules.triedWanting() + rules.notTriedWanting();
+    if (things > 0) {
       all.add(
-          controls.needsTried()
+          rules.triedWanting()
               + " of "
-              + needs
-              + " things that lever locks and arm controls need are each tried wanting, all else"
+              + things
+              + " things that hold a lever besides the table, or an arm on, are each tried, all else"
               + " being as it is to be");
     }
-    int lines = sheet.lines().size() + controls.lines().size();
+    int lines = sheet.lines().size() + rules.lines().size();
     all.add(lines + " lines, " + sheet.movements() + " movements");
     all.add(
         sheet.all()

@@ -79,34 +79,39 @@ class PapersTest {
 
   /** What is wanting, what is to be seen, and what cannot be tried: in each form. */
   @Test
-  void lever_locks_and_arm_controls_have_lines_of_their_own() throws Exception {
+  void what_holds_levers_besides_the_table_and_arms_has_lines_of_its_own() throws Exception {
     TestSheet sheet = sheet(box("two-levers-detected-and-controlled"));
-    int last = sheet.lines().size() + sheet.controls().lines().size();
-    String locked =
-        "without arm 6 at danger: lever lock of 4, normal to reverse (controls.yaml:6:3)";
+    int last = sheet.lines().size() + sheet.rules().lines().size();
+    String locked = "lever 4 from normal, lever 4 leaves N only with arm 6 at danger: in no state";
     assertThat(Papers.text(sheet, DIGESTS))
         .contains(
             """
-            Lever lock of lever 4 Junction points
-            -------------------------------------
+            What holds lever 1 Home to main besides the table
+            -------------------------------------------------
 
             13. set up: replace 6 Up home
-                [ ] pull 4 Junction points: free   (reversed: none)
-                    with all that it needs: lever lock of 4, normal to reverse (controls.yaml:6:3)
-
+                set up: pull 4 Junction points
+                [ ] try to pull 1 Home to main: held normal   (reversed: 4)
+                    held by the detector of points 4 bars the wire of signal 1
+            14. set up: replace 4 Junction points
+                [ ] pull 1 Home to main: free   (reversed: none)
+                    nothing wanting of what holds it besides the table
+            """)
+        .contains(
+            """
             Control of arm 1
             ----------------
 
-            14. set up: replace 4 Junction points
-                set up: pull 1 Home to main
-                [ ] look at arm 1: on   (reversed: 1)
-                    without Slot: control of arm 1, given by 1 (controls.yaml:4:3)
-            15. set up: Slot: Holm gives the slot
-                [ ] look at arm 1: off   (reversed: 1)
+            19. set up: replace 2 Home to branch
+                [ ] look at arm 1: on   (reversed: 1, 4)
+                    without Slot, given by lever 1 (controls.yaml:4:3)
+            20. set up: Slot: Holm gives the slot
+                [ ] look at arm 1: off   (reversed: 1, 4)
+                    with all that it needs, given by lever 1 (controls.yaml:4:3)
             """)
-        .contains("2 of 3 things that lever locks and arm controls need are each tried wanting")
+        .contains("5 of 6 things that hold a lever besides the table, or an arm on, are each tried")
         .contains(last + " lines, " + sheet.movements() + " movements")
-        .contains("- " + locked + ": in no state that\n");
+        .contains("- " + locked + " that can be reached\n");
     List<List<String>> rows =
         Arrays.stream(Papers.csv(sheet, DIGESTS).split("\r\n")).map(PapersTest::cells).toList();
     assertThat(rows).filteredOn(r -> r.get(0).equals("line")).hasSize(last);
@@ -114,12 +119,12 @@ class PapersTest {
         .anySatisfy(
             r ->
                 assertThat(r)
-                    .startsWith("line", "14", "arm 1")
+                    .startsWith("line", "19", "arm 1")
                     .endsWith(
-                        "1",
+                        "1, 4",
                         "look at arm 1",
                         "on",
-                        "without Slot: control of arm 1, given by 1 (controls.yaml:4:3)",
+                        "without Slot, given by lever 1 (controls.yaml:4:3)",
                         ""))
         .anySatisfy(r -> assertThat(r.get(7)).startsWith(locked));
     assertThat(parse(Papers.page(sheet, DIGESTS)).getDocumentElement().getTextContent())
