@@ -44,7 +44,7 @@ class EachEntryIsNeededTest {
   private static final int SAMPLE = 36;
 
   @ParameterizedTest
-  @ValueSource(strings = {"quillby", "brindlewick", "corlhaven", "pellowmere"})
+  @ValueSource(strings = {"quillby", "brindlewick", "corlhaven", "pellowmere", "merrowdyke"})
   void leaving_any_entry_out_breaks_a_named_requirement(String example) {
     Box box = Boxes.example("proved/" + example);
     PlayedTrials trials = PlayedTrials.of(box);

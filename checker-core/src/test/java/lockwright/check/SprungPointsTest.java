@@ -8,6 +8,7 @@ import lockwright.railway.BoxBuilder;
 import lockwright.railway.locking.Entry;
 import lockwright.railway.words.Quantity;
 import lockwright.report.Findings;
+import lockwright.report.readback.ReadBack;
 import lockwright.working.Working;
 import org.junit.jupiter.api.Test;
 
@@ -82,5 +83,15 @@ class SprungPointsTest {
     List<Entry> kept = BOX.locking().stream().filter(e -> !e.words().equals(entry)).toList();
     assertThat(kept).hasSize(BOX.locking().size() - 1);
     return Boxes.movements(Boxes.check(BOX.withLocking(kept)), requirement);
+  }
+
+  /** 2.3: `points bolted` asks a bolt of the home, or an exemption; a distant asks none. */
+  @Test
+  void the_read_back_asks_no_bolt_of_sprung_points_for_a_distant() {
+    String words = "\"facing, by the leg N; sprung, need lie no way";
+    assertThat(ReadBack.csv(Boxes.example("proved/merrowdyke")))
+        .contains("signal,1,points W," + words + "\",")
+        .contains(
+            "route,2 to down road,points W," + words + ", on a passenger line: must be bolted");
   }
 }

@@ -76,6 +76,7 @@ class TestSheetTest {
           "quillby",
           "brindlewick",
           "corlhaven",
+          "merrowdyke",
           "e1-junction",
           "e4-siding-and-branch",
           "e5-staffs",
@@ -87,7 +88,7 @@ class TestSheetTest {
 
   private static Box box(String name) {
     return switch (name) {
-      case "quillby", "brindlewick", "corlhaven" -> example(name);
+      case "quillby", "brindlewick", "corlhaven", "merrowdyke" -> example(name);
       case "conditional, holds" -> conditional(" (holds)");
       case "conditional" -> conditional("");
       case "every kind" -> everyKind();
@@ -138,6 +139,7 @@ class TestSheetTest {
    */
   @ParameterizedTest
   @CsvSource({
+    "merrowdyke, 6, 0",
     "calling-on-proved, 2, 0",
     "arms-proved, 4, 0",
     "two-levers-detected-and-controlled, 1, 1"
@@ -165,6 +167,7 @@ class TestSheetTest {
     "quillby, 4, 0",
     "brindlewick, 1, 0",
     "corlhaven, 3, 0",
+    "merrowdyke, 3, 1",
     "e5-staffs, 1, 0",
     "arms-proved, 1, 0",
     "push-pull-shunts, 0, 0",

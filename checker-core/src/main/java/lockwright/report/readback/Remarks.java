@@ -19,9 +19,9 @@ final class Remarks {
             "trains and their movement",
             "that a track circuit or a treadle follows the trains; controls of arms that"
                 + " stay on, once on, until the lever is back",
-            "sprung points; padlocks and clips on points",
-            "double-line block; level crossings of roads",
-            "collars, order and rotation locking, loss of power, other boxes",
+            "bolts and detection of sprung points; padlocks and clips on points",
+            "double-line block; road signals, barriers and wickets of level crossings",
+            "collars, loss of power, other boxes",
             "that a shunting arm into a single-line section is earned by a token",
             "bolts, traps and routes of points out in a section")
         .map(s -> new Item("this version", "", "does not check", s))

@@ -88,7 +88,8 @@ final class SignalItems {
                     arms ->
                         arms.isEmpty() ? "NONE THAT ADMITS ITS PATH" : String.join(" or ", arms))
                 .collect(Collectors.joining(", then ", "signal ", "")));
-    path.facing().forEach(p -> points(signal.id(), "signal", p, !signal.fixed()));
+    // 2.3: a distant asks no bolt of sprung points.
+    path.facing().forEach(p -> points(signal.id(), "signal", p, !signal.fixed() && !p.sprung()));
   }
 
   private void route(Signal signal, Route route) {

@@ -11,6 +11,7 @@ final class Written {
           "proved/brindlewick",
           "proved/corlhaven",
           "proved/pellowmere",
+          "proved/merrowdyke",
           "expected/thrapwick");
 
   private static final Path EXAMPLES = Path.of("..");
