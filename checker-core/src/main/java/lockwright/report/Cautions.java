@@ -21,7 +21,7 @@ public final class Cautions {
           "trains and their movement, and so what a track circuit or a treadle has to do with them",
           "controls of arms that stay on, once on, until the lever is back",
           "slotted signals into a single-line section",
-          "sprung points",
+          "bolts and detection of sprung points",
           "padlocks and clips on points",
           "double-line block",
           "the switch of the block instruments",

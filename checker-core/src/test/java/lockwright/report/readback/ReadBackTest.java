@@ -14,6 +14,7 @@ import lockwright.railway.requirement.Derived;
 import lockwright.railway.requirement.Drawing;
 import lockwright.railway.requirement.Frames;
 import lockwright.railway.section.Section;
+import lockwright.report.Cautions;
 import org.junit.jupiter.api.Test;
 
 class ReadBackTest {
@@ -54,6 +55,12 @@ class ReadBackTest {
         d.conflicts(),
         d.distantPaths(),
         d.requirements());
+  }
+
+  @Test
+  void what_every_report_says_is_not_checked_is_said_here_too() {
+    String flat = ReadBack.text(LOOP).replaceAll("\\s+", " ");
+    assertThat(Cautions.LEFT_OUT).allMatch(l -> flat.contains("does not check " + l));
   }
 
   @Test
